@@ -1,0 +1,134 @@
+import { z } from 'zod'
+import { caliberEntrySchema, sourceSchema } from '../exchange/library-file.ts'
+
+/**
+ * Every call that a page or a terminal may make, one row each: whether it reads or writes, what goes in, what comes out.
+ * Nothing but JSON crosses. Handlers, client and hosts are typed from this table.
+ */
+
+const nothing = z.strictObject({})
+const caliberId = z.int().positive()
+
+/** A caliber in the list. Figures are canonical units, null where not stated. */
+const caliberRowSchema = z.strictObject({
+  id: caliberId,
+  maker: z.string(),
+  designation: z.string(),
+  /** Size as printed: `17'''`. */
+  sizePrinted: z.string().nullable(),
+  diameterMm: z.number().nullable(),
+  beatRateVph: z.number().nullable(),
+  firstYear: z.number().nullable(),
+  lastYear: z.number().nullable(),
+  /** How many proofs disagree and how many are doubtful. */
+  disagree: z.int(),
+  doubtful: z.int(),
+})
+export type CaliberRow = z.infer<typeof caliberRowSchema>
+
+/** Why a search found a caliber; `core/wording/search-reason.ts` says it. */
+export const searchReasonSchema = z.strictObject({
+  code: z.enum(['designation', 'maker', 'alias', 'size', 'words', 'spelling', 'maker-and-designation']),
+  /** The stored words that matched. */
+  matched: z.string(),
+})
+export type SearchReason = z.infer<typeof searchReasonSchema>
+
+const importCountsSchema = z.strictObject({
+  added: z.int(),
+  updated: z.int(),
+  unchanged: z.int(),
+  refused: z.array(z.strictObject({ path: z.string(), reason: z.string() })),
+  /** Parts of the file that this version keeps but has no page for. */
+  kept: z.array(z.string()),
+})
+export type ImportCounts = z.infer<typeof importCountsSchema>
+
+const draftSchema = z.strictObject({
+  /** The caliber being changed; null for a new one. */
+  caliberId: caliberId.nullable(),
+  entry: caliberEntrySchema,
+})
+export type Draft = z.infer<typeof draftSchema>
+
+const revisionSchema = z.strictObject({
+  id: z.int(),
+  /** ISO 8601, UTC. */
+  at: z.string(),
+  /** What was done, as a phrase: `change of Verrin 17-220`. */
+  action: z.string(),
+  takenBack: z.boolean(),
+})
+
+export const contract = {
+  'library.status': {
+    access: 'read',
+    input: nothing,
+    output: z.strictObject({
+      file: z.string(),
+      calibers: z.int(),
+      disagreeing: z.int(),
+      draft: draftSchema.pick({ caliberId: true }).nullable(),
+      undo: z.string().nullable(),
+      redo: z.string().nullable(),
+      lastBackup: z.string().nullable(),
+    }),
+  },
+  'library.load-demo': { access: 'write', input: nothing, output: importCountsSchema },
+  'library.back-up': {
+    access: 'write',
+    input: nothing,
+    output: z.strictObject({ file: z.string(), calibers: z.int(), sha256: z.string() }),
+  },
+  'calibers.page': {
+    access: 'read',
+    input: z.strictObject({ offset: z.int().min(0), limit: z.int().min(1).max(500) }),
+    output: z.strictObject({ total: z.int(), rows: z.array(caliberRowSchema) }),
+  },
+  'calibers.search': {
+    access: 'read',
+    input: z.strictObject({ words: z.string().max(200), limit: z.int().min(1).max(200).default(50) }),
+    output: z.strictObject({ hits: z.array(caliberRowSchema.extend({ why: searchReasonSchema })) }),
+  },
+  'caliber.read': {
+    access: 'read',
+    input: z.strictObject({ id: caliberId }),
+    output: z.strictObject({ id: caliberId, entry: caliberEntrySchema }),
+  },
+  'caliber.save': { access: 'write', input: draftSchema, output: z.strictObject({ id: caliberId }) },
+  'caliber.remove': { access: 'write', input: z.strictObject({ id: caliberId }), output: nothing },
+  'draft.read': { access: 'read', input: nothing, output: z.strictObject({ draft: draftSchema.nullable() }) },
+  'draft.keep': { access: 'write', input: draftSchema, output: nothing },
+  'draft.discard': { access: 'write', input: nothing, output: nothing },
+  'sources.list': {
+    access: 'read',
+    input: nothing,
+    output: z.strictObject({ sources: z.array(sourceSchema.extend({ values: z.int() })) }),
+  },
+  'source.save': { access: 'write', input: z.strictObject({ source: sourceSchema }), output: nothing },
+  'history.undo': { access: 'write', input: nothing, output: z.strictObject({ undone: z.string().nullable() }) },
+  'history.redo': { access: 'write', input: nothing, output: z.strictObject({ redone: z.string().nullable() }) },
+  'history.list': {
+    access: 'read',
+    input: z.strictObject({ limit: z.int().min(1).max(500).default(100) }),
+    output: z.strictObject({ revisions: z.array(revisionSchema) }),
+  },
+  'exchange.import': {
+    access: 'write',
+    input: z.strictObject({ name: z.string(), text: z.string(), dryRun: z.boolean().default(false) }),
+    output: importCountsSchema,
+  },
+  'exchange.export': {
+    access: 'read',
+    input: z.strictObject({ caliberId: caliberId.optional() }),
+    output: z.strictObject({ text: z.string() }),
+  },
+} as const satisfies Record<string, { access: 'read' | 'write'; input: z.ZodType; output: z.ZodType }>
+
+export type CallName = keyof typeof contract
+export type CallInput<N extends CallName> = z.input<(typeof contract)[N]['input']>
+export type ParsedInput<N extends CallName> = z.output<(typeof contract)[N]['input']>
+export type CallOutput<N extends CallName> = z.output<(typeof contract)[N]['output']>
+
+/** What stands behind the contract: one function a call. */
+export type Handlers = { readonly [N in CallName]: (input: ParsedInput<N>) => CallOutput<N> | Promise<CallOutput<N>> }

@@ -1,0 +1,85 @@
+import { z } from 'zod'
+
+/**
+ * The exchange file, as written and read. Objects are loose: a key that this version does not know
+ * stays where it stood and is written out again.
+ */
+
+/** One reading of a field in the file: the text as printed, with its source. */
+export const entryReadingSchema = z.looseObject({
+  printed: z.string(),
+  source: z.string().optional(),
+  page: z.string().optional(),
+  note: z.string().optional(),
+  chosen: z.boolean().optional(),
+})
+export type EntryReading = z.infer<typeof entryReadingSchema>
+
+const pageNumber = z.union([z.string(), z.number().transform(String)])
+const fileReadingSchema = z.union([
+  z.number(),
+  z.string(),
+  z.array(z.string()),
+  z.looseObject({
+    printed: z.union([z.string(), z.number().transform(String)]),
+    source: z.string().optional(),
+    page: pageNumber.optional(),
+    note: z.string().optional(),
+    chosen: z.boolean().optional(),
+  }),
+])
+
+const listLineSchema = z.record(z.string(), z.unknown())
+const listsSchema = {
+  jewels: z.array(listLineSchema).default([]),
+  lubrication: z.array(listLineSchema).default([]),
+  depths: z.array(listLineSchema).default([]),
+  parts: z.array(listLineSchema).default([]),
+  stripOrder: z.array(listLineSchema).default([]),
+}
+
+/** A caliber as it stands in a file: each field a number, a text, a reading, or several readings. */
+export const fileCaliberSchema = z.looseObject({
+  maker: z.string(),
+  designation: z.string(),
+  fields: z.record(z.string(), z.union([fileReadingSchema, z.array(fileReadingSchema)])).default({}),
+  ...listsSchema,
+})
+export type FileCaliber = z.infer<typeof fileCaliberSchema>
+
+export const sourceSchema = z.looseObject({
+  key: z.string().min(1),
+  title: z.string(),
+  author: z.string().optional(),
+  year: z.number().int().optional(),
+  edition: z.string().optional(),
+  language: z.string().optional(),
+  unitsAsPrinted: z.string().optional(),
+  notes: z.string().optional(),
+})
+export type Source = z.infer<typeof sourceSchema>
+
+export const libraryFileSchema = z.looseObject({
+  lignebook: z.literal(1),
+  sources: z.array(sourceSchema).default([]),
+  calibers: z.array(fileCaliberSchema).default([]),
+  springs: z.array(z.record(z.string(), z.unknown())).default([]),
+  movements: z.array(z.record(z.string(), z.unknown())).default([]),
+})
+export type LibraryFile = z.infer<typeof libraryFileSchema>
+
+/**
+ * A caliber as it is typed, drafted, sent between page and library, and stored: the file's form with every
+ * field opened to a list of readings as printed. `core/record/read-entry.ts` reads it into values.
+ */
+export const caliberEntrySchema = z.looseObject({
+  maker: z.string(),
+  designation: z.string(),
+  fields: z.record(z.string(), z.array(entryReadingSchema)),
+  jewels: z.array(listLineSchema),
+  lubrication: z.array(listLineSchema),
+  depths: z.array(listLineSchema),
+  parts: z.array(listLineSchema),
+  stripOrder: z.array(listLineSchema),
+})
+export type CaliberEntry = z.infer<typeof caliberEntrySchema>

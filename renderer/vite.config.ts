@@ -1,0 +1,16 @@
+import { fileURLToPath } from 'node:url'
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vite'
+
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  base: './',
+  plugins: [react()],
+  build: {
+    outDir: '../out/page',
+    emptyOutDir: true,
+    target: 'es2024',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+})
