@@ -22,8 +22,13 @@ export const listFields = {
   jewels: {
     label: 'Jewels by place',
     line: 'jewel group',
-    meaning: '',
-    names: { en: ['jewels by place'], fr: [], de: [], nl: [] },
+    meaning: 'Which places are jewelled, with what kind of stone and how many, so that the total can be checked.',
+    names: {
+      en: ['jewelling', 'jewel breakdown'],
+      fr: ['empierrage', 'répartition des rubis'],
+      de: ['Steinbesatz', 'Verteilung der Steine'],
+      nl: ['steenzetting', 'verdeling van de stenen'],
+    },
     columns: {
       place: {
         kind: 'choice',
@@ -53,8 +58,14 @@ export const listFields = {
   lubrication: {
     label: 'Oiling',
     line: 'oiling point',
-    meaning: '',
-    names: { en: ['oiling'], fr: [], de: [], nl: [] },
+    meaning:
+      "Each place to be oiled or greased, or to be left dry, with what and how much; the maker's own instruction comes first.",
+    names: {
+      en: ['oiling', 'lubrication', 'oiling chart'],
+      fr: ['huilage', 'lubrification', 'graissage'],
+      de: ['Ölung', 'Schmierung', 'Ölvorschrift'],
+      nl: ['olie', 'oliën', 'smering'],
+    },
     columns: {
       place: { kind: 'text', label: 'Place' },
       lubricant: { kind: 'text', label: 'Lubricant' },
@@ -65,8 +76,13 @@ export const listFields = {
   depths: {
     label: 'Depths',
     line: 'depth',
-    meaning: '',
-    names: { en: ['depths'], fr: [], de: [], nl: [] },
+    meaning: 'Each gearing of a wheel and a pinion: their pitch diameters and the distance between their centres.',
+    names: {
+      en: ['depths', 'depthing', 'gearing'],
+      fr: ['engrenages', 'engrènements'],
+      de: ['Eingriffe', 'Verzahnungen'],
+      nl: ['ingrijpingen', 'vertandingen'],
+    },
     columns: {
       driver: { kind: 'text', label: 'Driver' },
       driven: { kind: 'text', label: 'Driven' },
@@ -78,8 +94,13 @@ export const listFields = {
   parts: {
     label: 'Parts',
     line: 'part',
-    meaning: '',
-    names: { en: ['parts'], fr: [], de: [], nl: [] },
+    meaning: 'Parts with the numbers under which they are ordered.',
+    names: {
+      en: ['parts', 'parts list', 'material'],
+      fr: ['fournitures', 'liste des fournitures', 'pièces'],
+      de: ['Bestandteile', 'Ersatzteile', 'Furnituren'],
+      nl: ['onderdelen', 'fournituren'],
+    },
     columns: {
       part: { kind: 'text', label: 'Part' },
       number: { kind: 'text', label: 'Number', optional: true },
@@ -89,8 +110,14 @@ export const listFields = {
   stripOrder: {
     label: 'Strip order',
     line: 'step',
-    meaning: '',
-    names: { en: ['strip order'], fr: [], de: [], nl: [] },
+    meaning:
+      'What must come off before what when the movement is taken down, with a caution where a part can be broken or can fly off.',
+    names: {
+      en: ['strip order', 'order of dismantling', 'taking down'],
+      fr: ['ordre de démontage', 'démontage'],
+      de: ['Zerlegefolge', 'Reihenfolge des Zerlegens'],
+      nl: ['demontagevolgorde', 'volgorde van demonteren'],
+    },
     columns: {
       part: { kind: 'text', label: 'Part' },
       after: { kind: 'texts', label: 'After', optional: true },
