@@ -1,0 +1,12 @@
+import type { Kysely } from 'kysely'
+import * as library from './0010-library.ts'
+
+export interface Migration {
+  /** The schema number that the file has afterwards. */
+  readonly number: number
+  readonly name: string
+  readonly up: (db: Kysely<unknown>) => Promise<void>
+}
+
+/** Every migration, oldest first. One that has shipped is never edited. */
+export const migrations: readonly Migration[] = [{ number: 10, name: 'library', up: library.up }]
