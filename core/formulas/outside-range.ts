@@ -1,0 +1,14 @@
+/** Why a formula does not answer: its figures cannot belong to a barrel or a train. `core/wording` says it. */
+export type OutsideRangeCode = 'not-positive' | 'arbor-fills-barrel' | 'bridle-fills-barrel' | 'spring-overfills-barrel'
+
+/** Thrown by a formula for figures outside its validity; the runner of the proofs turns it into an outcome. */
+export class OutsideRange extends Error {
+  readonly code: OutsideRangeCode
+  readonly details: Readonly<Record<string, number | string>>
+  constructor(code: OutsideRangeCode, details: Readonly<Record<string, number | string>>) {
+    super(code)
+    this.name = 'OutsideRange'
+    this.code = code
+    this.details = details
+  }
+}
