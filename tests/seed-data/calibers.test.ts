@@ -72,7 +72,7 @@ describe('the demo library', () => {
       for (const key of Object.keys(caliber.fields)) {
         if (!isFieldKey(key)) continue
         const def: FieldDef = caliberFields[key]
-        if (def.kind === 'choice' || def.kind === 'text' || def.kind === 'texts') continue
+        if (!('possible' in def)) continue
         for (const { printed } of printedReadings(caliber, key)) {
           const read = readQuantity(def.kind, printed, def.possible)
           expect(read, `${file}: ${key}: ${printed}`).toMatchObject({ ok: true })
@@ -112,6 +112,22 @@ describe('the demo library', () => {
       'alsoKnownAs',
     ]
     for (const key of wanted) expect(states(key).length, key).toBeGreaterThan(0)
+  })
+
+  it('takes no year from a source that was printed before it', () => {
+    const printedIn = new Map(
+      demoSources.map(({ key, year, edition }) => [key, Number(edition?.match(/\d{4}/)?.[0] ?? year)]),
+    )
+    for (const { file, caliber } of demoCalibers) {
+      for (const { printed, source } of [
+        ...printedReadings(caliber, 'firstYear'),
+        ...printedReadings(caliber, 'lastYear'),
+      ]) {
+        const read = readQuantity('year', printed)
+        const known = source === undefined ? undefined : printedIn.get(source)
+        expect(read.ok && known !== undefined && read.quantity.value <= known, `${file}: ${printed}`).toBe(true)
+      }
+    }
   })
 
   it('names a base caliber that is in the library', () => {
