@@ -1,4 +1,4 @@
-import type Fraction from 'fraction.js'
+import Fraction from 'fraction.js'
 import type { CaliberValues } from '../record/caliber.ts'
 import { beatRate } from './beat-rate.ts'
 import { stageCounts, stagesFromCentre } from './train-stages.ts'
@@ -19,11 +19,12 @@ export const nominalRateShare = 0.003
  * @example
  * hasFourthArbor({ beatRateVph: 3600, centreWheel: 64, thirdPinion: 8, thirdWheel: 60, escapePinion: 8, escapeTeeth: 30 }) // false
  */
-export const hasFourthArbor = (values: CaliberValues, hoursPerCentreTurn?: Fraction): boolean | null => {
+export const hasFourthArbor = (values: CaliberValues): boolean | null => {
   if (values.fourthPinion !== undefined || values.fourthWheel !== undefined) return true
   const { beatRateVph: stated, escapeTeeth } = values
   const counts = stageCounts(values, stagesFromCentre(values, false))
   if (stated === undefined || escapeTeeth === undefined || counts === null) return null
-  const found = beatRate(counts.wheels, counts.pinions, escapeTeeth, hoursPerCentreTurn).valueOf()
+  const hours = values.hoursPerCentreTurn === undefined ? undefined : new Fraction(values.hoursPerCentreTurn)
+  const found = beatRate(counts.wheels, counts.pinions, escapeTeeth, hours).valueOf()
   return Math.abs(found - stated) <= stated * nominalRateShare ? false : null
 }

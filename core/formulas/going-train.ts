@@ -58,7 +58,7 @@ export const goingTrain = (values: CaliberValues, exactHoursPerCentreTurn?: Frac
     exactHoursPerCentreTurn ??
     (values.hoursPerCentreTurn === undefined ? new Fraction(1) : new Fraction(values.hoursPerCentreTurn))
   const before = stagesToCentre(values)
-  const after = stagesFromCentre(values, hasFourthArbor(values, hours) !== false)
+  const after = stagesFromCentre(values, hasFourthArbor(values) !== false)
   const meshes = [...before, ...after].map(({ driver, driven, wheel, pinion }: Stage) =>
     meshOf(driver, driven, values[wheel], values[pinion]),
   )

@@ -2,18 +2,19 @@ import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import type { DeclaredValues, Proof, ProofDefinition } from './proof.ts'
 
 /**
- * Makes a proof from its definition. The judge is called only when every need is stated and every list it
- * declares has a line; otherwise the runner answers 'cannot-check' and names what is missing.
+ * Makes a proof from its definition. The judge is called only when every need is stated, nothing is missing
+ * besides, and every list it declares has a line; otherwise the runner answers 'cannot-check' and names what is missing.
  */
 export const defineProof = <const N extends CaliberFieldKey, const U extends CaliberFieldKey>(
   definition: ProofDefinition<N, U>,
 ): Proof => {
-  const { judge, ...rest } = definition
+  const { judge, missingBesides, ...rest } = definition
   return {
     ...rest,
     judge: (caliber) => {
       const missing = [
         ...definition.needs.filter((key) => caliber.values[key] === undefined),
+        ...(missingBesides?.(caliber.values) ?? []),
         ...definition.lists.filter((key) => caliber.lists[key].length === 0),
       ]
       if (missing.length > 0) return { outcome: 'cannot-check', missing }

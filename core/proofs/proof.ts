@@ -51,6 +51,8 @@ export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFie
   /** Fields that are used where they are stated. */
   readonly uses: readonly U[]
   readonly lists: readonly ListKey[]
+  /** Of the fields used, those that this caliber does need and has not stated: the other count of a pair begun. */
+  readonly missingBesides?: (values: CaliberValues) => readonly U[]
   /** How far off still agrees, and why. */
   readonly tolerance: { readonly allows: string; readonly why: string }
   /** Where the rule stands in print, or 'common practice'. */
@@ -63,7 +65,8 @@ export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFie
 }
 
 /** A proof with its field types forgotten, as the list and the runner hold it. */
-export interface Proof extends Omit<ProofDefinition<CaliberFieldKey, CaliberFieldKey>, 'judge' | 'needs' | 'uses'> {
+export interface Proof
+  extends Omit<ProofDefinition<CaliberFieldKey, CaliberFieldKey>, 'judge' | 'needs' | 'uses' | 'missingBesides'> {
   readonly needs: readonly CaliberFieldKey[]
   readonly uses: readonly CaliberFieldKey[]
   readonly judge: (caliber: Caliber) => Judgement

@@ -1,0 +1,76 @@
+import { beatRate } from '../formulas/beat-rate.ts'
+import { dailyDifference } from '../formulas/daily-difference.ts'
+import { hasFourthArbor, nominalRateShare } from '../formulas/fourth-arbor.ts'
+import { missingCounts, stageCounts, stagesFromCentre } from '../formulas/train-stages.ts'
+import { defineProof } from './define-proof.ts'
+import { asWritten, exactValue } from './exact-value.ts'
+import { countsWhere, fractionsOf } from './train-working.ts'
+
+const wholeVibration = 0.5
+
+export const beatRateFollowsTrain = defineProof({
+  id: 'beat-rate-follows-train',
+  title: 'Beat rate follows the train',
+  needs: ['beatRateVph', 'centreWheel', 'thirdPinion', 'thirdWheel', 'escapePinion', 'escapeTeeth'],
+  uses: ['fourthPinion', 'fourthWheel', 'fifthPinion', 'fifthWheel', 'hoursPerCentreTurn'],
+  lists: [],
+  tolerance: {
+    allows: 'half a vibration an hour; up to 0.3 % is doubtful',
+    why:
+      'A rate is printed to the whole vibration. One tooth more or less on any single wheel of up to 150 teeth shifts ' +
+      'the rate by at least 0.67 %, so a difference below 0.3 % is a rounded or nominal figure and not one wrong count.',
+  },
+  source:
+    'W. Derham, The Artificial Clock-maker, 1696, pp. 10–13; H. R. Playtner, An Analysis of the Lever Escapement, 1910, p. 7',
+  validity:
+    'Any plain train from the centre wheel to the escape wheel. A train without counts for a fourth arbor is read as ' +
+    'having none only where it gives the stated rate so.',
+  missingBesides: (values) => {
+    const missing: ('fourthPinion' | 'fourthWheel' | 'fifthPinion' | 'fifthWheel')[] = []
+    if (values.fourthPinion === undefined && values.fourthWheel === undefined) {
+      if (hasFourthArbor(values) === null) missing.push('fourthPinion', 'fourthWheel')
+    } else if (values.fourthPinion === undefined) missing.push('fourthPinion')
+    else if (values.fourthWheel === undefined) missing.push('fourthWheel')
+    if (values.fifthPinion === undefined && values.fifthWheel !== undefined) missing.push('fifthPinion')
+    if (values.fifthWheel === undefined && values.fifthPinion !== undefined) missing.push('fifthWheel')
+    return missing
+  },
+  judge: (values, { readings }) => {
+    const stated = values.beatRateVph
+    const stages = stagesFromCentre(values, hasFourthArbor(values) !== false)
+    const counts = stageCounts(values, stages)
+    if (counts === null) return { outcome: 'cannot-check', missing: missingCounts(values, stages) }
+
+    const { wheels, pinions } = counts
+    const { escapeTeeth, hoursPerCentreTurn } = values
+    const hours =
+      hoursPerCentreTurn === undefined ? undefined : exactValue(readings, 'hoursPerCentreTurn', hoursPerCentreTurn)
+    const exact = beatRate(wheels, pinions, escapeTeeth, hours)
+    const found = exact.valueOf()
+    const off = Math.abs(found - stated)
+    const agrees = off <= wholeVibration
+    const near = off <= stated * nominalRateShare
+    const slow = hours === undefined ? '' : ` ÷ ${hours.toFraction(true)}`
+    return {
+      outcome: agrees ? 'agrees' : near ? 'doubtful' : 'disagrees',
+      stated,
+      found,
+      unit: 'vph',
+      difference: found - stated,
+      allowed: wholeVibration,
+      working: [
+        {
+          formula: `${fractionsOf(wheels, pinions)} × 2 × ${escapeTeeth}${slow}`,
+          where: {
+            ...countsWhere(values, stages),
+            escapeTeeth,
+            ...(hoursPerCentreTurn === undefined ? {} : { hoursPerCentreTurn }),
+          },
+          gives: asWritten(exact),
+        },
+      ],
+      reason: agrees ? 'rate-agrees' : near ? 'rate-near' : 'rate-differs',
+      details: { secondsPerDay: dailyDifference(found, stated) },
+    }
+  },
+})

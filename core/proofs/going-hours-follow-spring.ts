@@ -1,0 +1,118 @@
+import { springCoils } from '../formulas/barrel.ts'
+import { goingHours } from '../formulas/going-hours.ts'
+import { missingCounts, stageCounts, stagesToCentre } from '../formulas/train-stages.ts'
+import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
+import { barrelTurnHours } from '../springs/barrel-turn.ts'
+import { defineProof } from './define-proof.ts'
+import { exactValue, plain } from './exact-value.ts'
+import type { WorkingStep } from './proof.ts'
+import { countsWhere, fractionsOf } from './train-working.ts'
+
+const stopWorkHours = 0.5
+const stopWorkBorneShare = 0.05
+/** Shares of the stated hours by which the development may fall short or run over: first agreed to, then borne. */
+const short = { agrees: 0.02, borne: 0.05 }
+const over = { agrees: 0.2, borne: 0.5 }
+
+const used = [
+  ...barrelSizeKeys,
+  'stopWorkTurns',
+  'barrelTeeth',
+  'centrePinion',
+  'intermediatePinion',
+  'intermediateWheel',
+  'springEnd',
+  'bridleThicknessMm',
+  'hoursPerCentreTurn',
+] as const
+
+export const goingHoursFollowSpring = defineProof({
+  id: 'going-hours-follow-spring',
+  title: 'Going hours follow the spring',
+  needs: ['goingHours'],
+  uses: used,
+  lists: [],
+  tolerance: {
+    allows:
+      'with stop work half an hour (5 % is doubtful); without, development from 2 % short to 20 % over the stated hours ' +
+      '(5 % short to 50 % over is doubtful)',
+    why:
+      'Stop work fixes the turns, so only rounding is left. Without it the stated hours are fewer than the theoretical ' +
+      'development: the end coils and the slack near let-down are not used, which costs up to one or two turns. ' +
+      'More hours than the development holds cannot be had. The limits are our choice.',
+  },
+  source:
+    'W. L. Goodrich, The Modern Clock, 1905, pp. 259, 281–284; W. J. Kleinlein, Rules and Practice for Adjusting Watches, 1920, p. 42',
+  validity:
+    'Going barrels. Turns are those of the ring model, or of the stop work where they are fewer. With a slipping bridle ' +
+    'full wind is set by the slip, so the figure is an upper bound.',
+  missingBesides: (values) => {
+    const missing: string[] = missingCounts(values, stagesToCentre(values))
+    const sizes = values.stopWorkTurns === undefined ? barrelSizeKeys.filter((key) => values[key] === undefined) : []
+    return used.filter((key) => missing.includes(key) || sizes.some((size) => size === key))
+  },
+  judge: (values, { readings }) => {
+    const { goingHours: stated, stopWorkTurns: stop, hoursPerCentreTurn: centre } = values
+    const { barrelInsideMm: inside, barrelArborMm, springThicknessMm, springLengthMm } = values
+    const exactCentre = centre === undefined ? undefined : exactValue(readings, 'hoursPerCentreTurn', centre)
+    const hours = barrelTurnHours(values, exactCentre)
+    const stages = stagesToCentre(values)
+    const counts = stageCounts(values, stages)
+    if (hours === null || counts === null) return { outcome: 'cannot-check', missing: missingCounts(values, stages) }
+
+    const working: WorkingStep[] = []
+    let turns = Number.POSITIVE_INFINITY
+    if (
+      inside !== undefined &&
+      barrelArborMm !== undefined &&
+      springThicknessMm !== undefined &&
+      springLengthMm !== undefined
+    ) {
+      const barrelInsideMm = coilSpace(values, inside)
+      const coils = springCoils({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
+      turns = coils.turns
+      working.push({
+        formula: 'coils wound on the arbor − coils let down at the wall',
+        where: {
+          barrelInsideMm,
+          barrelArborMm,
+          springThicknessMm,
+          springLengthMm,
+          wound: coils.wound,
+          down: coils.down,
+        },
+        gives: turns,
+      })
+    }
+    const stopped = stop !== undefined && stop <= turns
+    if (stopped) turns = stop
+    working.push({
+      formula: `${fractionsOf(counts.wheels, counts.pinions)}${exactCentre === undefined ? '' : ` × ${exactCentre.toFraction(true)}`}`,
+      where: countsWhere(values, stages),
+      gives: hours,
+    })
+    const found = plain(goingHours(turns, hours))
+    working.push({ formula: `${plain(turns)} × ${plain(hours)}`, where: { turns, hoursPerTurn: hours }, gives: found })
+
+    const difference = plain(found - stated)
+    const bounds = stopped
+      ? { agrees: stopWorkHours, borne: Math.max(stopWorkHours, stated * stopWorkBorneShare) }
+      : difference < 0
+        ? { agrees: stated * short.agrees, borne: stated * short.borne }
+        : { agrees: stated * over.agrees, borne: stated * over.borne }
+    // `plain` has stripped the noise of binary subtraction, so an edge that was typed is met exactly.
+    const off = Math.abs(difference)
+    const outcome = off <= plain(bounds.agrees) ? 'agrees' : off <= plain(bounds.borne) ? 'doubtful' : 'disagrees'
+    return {
+      outcome,
+      stated,
+      found,
+      unit: 'h',
+      difference,
+      allowed: plain(bounds.agrees),
+      working,
+      reason: outcome === 'agrees' ? 'hours-agree' : difference < 0 ? 'hours-short' : 'hours-over',
+      details: { turns, hoursPerTurn: hours, limit: stopped ? 'stop-work' : 'spring' },
+    }
+  },
+})

@@ -1,0 +1,19 @@
+import { beatRateFollowsTrain } from './beat-rate-follows-train.ts'
+import { goingHoursFollowSpring } from './going-hours-follow-spring.ts'
+import { hourHandFollowsMinuteHand } from './hour-hand-follows-minute-hand.ts'
+import { jewelsAddUp } from './jewels-add-up.ts'
+import type { Proof } from './proof.ts'
+import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.ts'
+import { springFillsBarrel } from './spring-fills-barrel.ts'
+import { springStandsWithinBarrel } from './spring-stands-within-barrel.ts'
+
+/** Every proof, in the order in which findings are shown. */
+export const proofs: readonly Proof[] = [
+  beatRateFollowsTrain,
+  secondsHandTurnsOnceAMinute,
+  hourHandFollowsMinuteHand,
+  springFillsBarrel,
+  springStandsWithinBarrel,
+  goingHoursFollowSpring,
+  jewelsAddUp,
+]

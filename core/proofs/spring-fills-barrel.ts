@@ -1,0 +1,54 @@
+import { springFill } from '../formulas/barrel.ts'
+import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
+import { defineProof } from './define-proof.ts'
+
+const best = 0.5
+const usual = 0.1
+const borne = 0.17
+
+export const springFillsBarrel = defineProof({
+  id: 'spring-fills-barrel',
+  title: 'Spring fills the barrel',
+  needs: barrelSizeKeys,
+  uses: ['springEnd', 'bridleThicknessMm'],
+  lists: [],
+  tolerance: {
+    allows: 'a fill of 0.40 to 0.60 of the free space; 0.33 to 0.67 is doubtful',
+    why:
+      'Half the free space gives the most turns. Between 0.40 and 0.60 at most 3.1 % of the turns is lost, and stock ' +
+      'springs lie there; beyond 0.33 to 0.67 more than 8 % is lost, which a maker does not give away. The limits are our choice.',
+  },
+  source:
+    'W. L. Goodrich, The Modern Clock, 1905, pp. 280–281, for the rule of half the space; the limits are derived here',
+  validity: 'Flat springs in round barrels. A slipping bridle whose thickness is stated is taken off the barrel twice.',
+  judge: (values) => {
+    const { barrelArborMm, springThicknessMm, springLengthMm } = values
+    const barrelInsideMm = coilSpace(values, values.barrelInsideMm)
+    const found = springFill({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
+    const off = Math.abs(found - best)
+    const outcome = off <= usual ? 'agrees' : off <= borne ? 'doubtful' : 'disagrees'
+    const extent = outcome === 'agrees' ? 'fill-usual' : found < best ? 'fill-low' : 'fill-high'
+    return {
+      outcome,
+      stated: null,
+      found,
+      unit: 'of the free space',
+      difference: found - best,
+      allowed: usual,
+      working: [
+        {
+          formula: `4 × ${springLengthMm} × ${springThicknessMm} ÷ (π × (${barrelInsideMm}² − ${barrelArborMm}²))`,
+          where: {
+            springLengthMm,
+            springThicknessMm,
+            barrelInsideMm: values.barrelInsideMm,
+            barrelArborMm,
+            ...(barrelInsideMm === values.barrelInsideMm ? {} : { insideWithinBridleMm: barrelInsideMm }),
+          },
+          gives: found,
+        },
+      ],
+      reason: found >= 1 ? 'fill-over' : extent,
+    }
+  },
+})

@@ -1,0 +1,65 @@
+import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
+import { type ListKey, listFields } from '../fields/list-fields.ts'
+import type { Finding, Outcome, WorkingStep } from '../proofs/proof.ts'
+import { proveCaliber } from '../proofs/prove.ts'
+import type { Caliber } from '../record/caliber.ts'
+import { findingSentence } from './finding-sentence.ts'
+import { outsideRangeSentence } from './outside-range.ts'
+
+/** A finding as pages and terminal show it, with its sentence. */
+export interface ProofReport {
+  readonly proof: string
+  readonly outcome: Outcome
+  readonly stated: number | null
+  readonly found: number | null
+  readonly unit: string | null
+  readonly difference: number | null
+  readonly allowed: number | null
+  /** Keys of the fields and lists without which nothing can be said. */
+  readonly missing: readonly string[]
+  /** Keys of the fields and lists that the proof looked at. */
+  readonly fields: readonly string[]
+  readonly working: readonly WorkingStep[]
+  readonly source: string
+  readonly message: string
+}
+
+const labelOf = (key: CaliberFieldKey | ListKey): string =>
+  (key in caliberFields ? caliberFields[key as CaliberFieldKey] : listFields[key as ListKey]).label.toLowerCase()
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+const nothing = { stated: null, found: null, unit: null, difference: null, allowed: null, working: [] }
+
+/** A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used. */
+export const reportFinding = ({ proof, judgement }: Finding, caliber?: Pick<Caliber, 'values'>): ProofReport => {
+  const used = proof.uses.filter((key) => caliber === undefined || caliber.values[key] !== undefined)
+  const base = { proof: proof.id, fields: [...proof.needs, ...used, ...proof.lists], source: proof.source }
+  if (judgement.outcome === 'cannot-check') {
+    const { outcome, missing } = judgement
+    const message = `Cannot be checked yet. Not stated: ${listed(missing.map(labelOf))}.`
+    return { ...base, ...nothing, outcome, missing, message }
+  }
+  if (judgement.outcome === 'outside-range') {
+    const message = outsideRangeSentence(judgement.reason, judgement.details)
+    return { ...base, ...nothing, outcome: judgement.outcome, missing: [], message }
+  }
+  const { outcome, stated, found, unit, difference, allowed, working } = judgement
+  return {
+    ...base,
+    outcome,
+    stated,
+    found,
+    unit,
+    difference,
+    allowed,
+    missing: [],
+    working,
+    message: findingSentence(judgement),
+  }
+}
+
+/** Every finding of a caliber, with its sentence. */
+export const proofReports = (caliber: Caliber): readonly ProofReport[] =>
+  proveCaliber(caliber).map((finding) => reportFinding(finding, caliber))
