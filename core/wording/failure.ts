@@ -1,0 +1,43 @@
+import type { Failure } from '../api/errors.ts'
+
+const text = (detail: Failure['details'][string] | undefined): string =>
+  Array.isArray(detail) ? detail.join(' ') : detail === undefined ? '' : String(detail)
+
+const file = (details: Failure['details']): string => text(details['file']) || 'The library'
+
+/** What happened, where, and last what to do. */
+const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) => string>> = {
+  'bad-input': ({ where, what }) =>
+    `This could not be understood${where ? ` at ${text(where)}` : ''}${what ? `: ${text(what)}` : ''}. Nothing was changed.`,
+  forbidden: () =>
+    'This page is not, or no longer, allowed to open the library. Start Lignebook again and use the address it prints.',
+  'not-found': ({ what }) => `${text(what) || 'What you asked for'} is not in the library. It may have been removed.`,
+  'unknown-call': ({ name }) => `Lignebook does not know how to do '${text(name)}'. Reload the page.`,
+  'unreadable-values': ({ problems }) => `Not saved: ${text(problems) || 'some values cannot be read.'}`,
+  'same-name': ({ maker, designation }) =>
+    `The library already has ${[maker, designation].map(text).filter(Boolean).join(' ') || 'a caliber of this name'}. Give this one another designation, or change the one that is there.`,
+  'file-not-readable': (details) => {
+    const where = text(details['where'])
+    return `${text(details['file']) || 'The file'} cannot be read${where ? `, at ${where}` : ''}: ${text(details['what']) || 'it is not a Lignebook file'}`.replace(
+      /\.?$/,
+      '.',
+    )
+  },
+  'library-open-elsewhere': (details) => `${file(details)} is open in another Lignebook. Close it there first.`,
+  'library-from-newer-version': (details) =>
+    `${file(details)} was written by a newer Lignebook. Open it with that version; nothing was changed.`,
+  'library-not-one': (details) => `${file(details)} is not a Lignebook library. Choose another file.`,
+  'library-empty-file': (details) =>
+    `${file(details)} is an empty file, not a library. Restore a backup, or choose a name that does not exist yet.`,
+  'library-damaged': (details) => `${file(details)} is damaged and was left as it is. Restore the last backup.`,
+  'disk-full': () => 'The disk is full, so nothing was saved. Make room and try again.',
+  'library-busy': () => 'The library is busy with something else. Try again in a moment.',
+  internal: () => 'Something went wrong inside Lignebook, and nothing was saved. Try again, or start it anew.',
+}
+
+/**
+ * Says a failure in a sentence for a person: what, where, and what to do.
+ * @example
+ * wordFailure({ code: 'disk-full', details: {} }) // 'The disk is full, so nothing was saved. Make room and try again.'
+ */
+export const wordFailure = (failure: Failure): string => sentences[failure.code](failure.details)
