@@ -1,0 +1,23 @@
+import { existsSync, readdirSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { proofs } from '../../core/proofs/index.ts'
+import { projectFolder, readSource } from '../support/source-files.ts'
+
+const definitions = readdirSync(`${projectFolder}core/proofs`).filter(
+  (name) => name !== 'define-proof.ts' && /\bdefineProof\s*[(<]/.test(readSource(`core/proofs/${name}`)),
+)
+
+test('every proof stands in the file that its id names, and every such file in the list', () => {
+  expect(definitions.toSorted()).toEqual(proofs.map((proof) => `${proof.id}.ts`).toSorted())
+})
+
+test('no id is used twice', () => {
+  expect(new Set(proofs.map((proof) => proof.id)).size).toBe(proofs.length)
+})
+
+test.each(proofs.map((proof) => [proof.id, proof] as const))('%s has its test and states its grounds', (id, proof) => {
+  expect(existsSync(`${projectFolder}tests/core/proofs/${id}.test.ts`)).toBe(true)
+  for (const said of [proof.title, proof.source, proof.validity, proof.tolerance.allows, proof.tolerance.why]) {
+    expect(said.trim()).not.toBe('')
+  }
+})
