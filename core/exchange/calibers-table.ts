@@ -51,17 +51,17 @@ export const entriesFromRows = (rows: readonly (readonly string[])[]): CalibersT
       problems.push({ code: 'too-many-cells', row })
       return
     }
-    const fields: CaliberEntry['fields'] = {}
+    const fields: [string, CaliberEntry['fields'][string]][] = []
     const names = { maker: '', designation: '' }
     columns.forEach((key, column) => {
       const printed = (cells[column] ?? '').trim()
       if (key === undefined || printed === '') return
       if (key === 'maker' || key === 'designation') names[key] = printed
-      else fields[key] = [{ printed, chosen: true }]
+      else fields.push([key, [{ printed, chosen: true }]])
     })
     const missing = (['maker', 'designation'] as const).find((field) => names[field] === '')
     if (missing) problems.push({ code: 'no-name', row, field: missing })
-    else entries.push({ row, entry: { ...blankEntry(), ...names, fields } })
+    else entries.push({ row, entry: { ...blankEntry(), ...names, fields: Object.fromEntries(fields) } })
   })
   return { entries, problems, unknownHeadings }
 }

@@ -1,6 +1,5 @@
-// biome-ignore lint/suspicious/noControlCharactersInRegex: JSON allows none of them bare in a text.
 const word =
-  /[ \t\r\n]*(?:([{}[\]:,])|("(?:[^"\\\u0000-\u001f]+|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.]))/y
+  /[ \t\r\n]*(?:([{}[\]:,])|("(?:[^"\\\p{Cc}]+|[\u007f-\u009f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.]))/uy
 
 type Expected = 'value' | 'value-or-end' | 'key' | 'key-or-end' | 'colon' | 'comma-or-end' | 'nothing'
 

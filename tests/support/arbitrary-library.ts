@@ -1,0 +1,51 @@
+import fc from 'fast-check'
+
+/** Random exchange files, as another hand or a newer version may write them, with keys that this version does not know. */
+
+const word = fc.stringMatching(/^[A-Za-z0-9'", .±-]{0,12}$/)
+const newKey = fc.stringMatching(/^x[A-Z][a-z]{1,5}$/)
+/** JSON has no negative nought. */
+const json = (maxDepth: number) =>
+  fc.json({ maxDepth }).map((text): unknown => JSON.parse(text.replace(/-0(?![\d.])/g, '0')))
+const newKeys = fc.dictionary(newKey, json(2), { maxKeys: 2 })
+
+const reading = fc
+  .record({ printed: word, source: word, page: word, note: word, chosen: fc.boolean() }, { requiredKeys: ['printed'] })
+  .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
+const fieldValue = fc.oneof(
+  fc.double({ min: 0, max: 1e6, noNaN: true }),
+  word,
+  reading,
+  fc.array(word, { maxLength: 3 }),
+  fc.array(fc.oneof(word, reading), { maxLength: 3 }),
+)
+const fieldKey = fc.oneof(
+  fc.constantFrom('beatRateVph', 'springThicknessMm', 'alsoKnownAs', 'winding', 'notes'),
+  newKey,
+)
+const lines = fc.array(fc.dictionary(fc.constantFrom('place', 'kind', 'count', 'part', 'xNew'), json(1)), {
+  maxLength: 2,
+})
+
+export const arbitraryFileCaliber = fc
+  .record({
+    maker: word,
+    designation: word,
+    fields: fc.dictionary(fieldKey, fieldValue, { maxKeys: 5 }),
+    jewels: lines,
+    lubrication: lines,
+    depths: lines,
+    parts: lines,
+    stripOrder: lines,
+  })
+  .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
+
+export const arbitraryLibraryDocument = fc
+  .record({
+    lignebook: fc.constant(1),
+    sources: fc.array(fc.record({ key: fc.stringMatching(/^[a-z]{1,4}$/), title: word }), { maxLength: 2 }),
+    calibers: fc.array(arbitraryFileCaliber, { maxLength: 3 }),
+    springs: lines,
+    movements: lines,
+  })
+  .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
