@@ -22,7 +22,7 @@ const rooms: readonly Room[] = [
   },
   {
     room: 'electron/service/',
-    may: ['zod', 'electron/service/', 'electron/store/', 'core/', 'seed-data/', node],
+    may: ['zod', 'papaparse', 'electron/service/', 'electron/store/', 'core/', 'seed-data/', node],
     mayLater: true,
   },
   { room: 'electron/page/', may: ['electron/page/', 'core/', node] },
@@ -68,6 +68,8 @@ const rooms: readonly Room[] = [
     may: [
       'renderer/',
       'core/',
+      'zod',
+      'fraction.js',
       'react',
       'react/*',
       'react-dom',
