@@ -1,0 +1,20 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { z } from 'zod'
+import { fileCaliberSchema, type LibraryFile, sourceSchema } from '../../core/exchange/library-file.ts'
+
+const sourcesFile = z.union([z.array(sourceSchema), z.object({ sources: z.array(sourceSchema) })])
+
+/** Reads the demo library: one file a caliber, and the shelf of sources that they name. */
+export const readDemoLibrary = (folder: string): LibraryFile => {
+  const json = (...path: string[]): unknown => JSON.parse(readFileSync(join(folder, ...path), 'utf8'))
+  const shelf = sourcesFile.parse(json('sources.json'))
+  const names = readdirSync(join(folder, 'calibers')).filter((name) => name.endsWith('.json'))
+  return {
+    lignebook: 1,
+    sources: Array.isArray(shelf) ? shelf : shelf.sources,
+    calibers: names.sort().map((name) => fileCaliberSchema.parse(json('calibers', name))),
+    springs: [],
+    movements: [],
+  }
+}

@@ -1,0 +1,103 @@
+import { basename, dirname, join } from 'node:path'
+import type { Draft, Handlers } from '../../core/api/contract.ts'
+import { LignebookError } from '../../core/api/errors.ts'
+import type { LibraryFile } from '../../core/exchange/library-file.ts'
+import { writeLibraryFile } from '../../core/exchange/write-library-file.ts'
+import { backUp, lastBackup } from '../store/backup.ts'
+import {
+  countCalibers,
+  countDisagreeing,
+  pageOfCalibers,
+  readCaliber,
+  removeCaliber,
+  saveCaliber,
+} from '../store/calibers.ts'
+import { discardDraft, keepDraft, readDraft } from '../store/draft.ts'
+import type { Library } from '../store/library.ts'
+import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
+import { searchCalibers } from '../store/search.ts'
+import { listSources, saveSource } from '../store/sources.ts'
+import { exportFile } from './export-file.ts'
+import { importFile } from './import-file.ts'
+import { proveEntry, sayProblem } from './prove-entry.ts'
+import { readImport } from './read-import.ts'
+
+export interface ServiceNeeds {
+  readonly readDemo: () => LibraryFile
+  /** The moment, ISO 8601 in UTC. */
+  readonly now: () => string
+  readonly makeFolder: (folder: string) => void
+}
+
+/** What stands behind the contract for an open library. */
+export const createHandlers = (library: Library, { readDemo, now, makeFolder }: ServiceNeeds): Handlers => ({
+  'library.status': async () => ({
+    file: library.file,
+    calibers: await countCalibers(library),
+    disagreeing: await countDisagreeing(library),
+    draft: pick(await readDraft(library)),
+    undo: await nextUndo(library),
+    redo: await nextRedo(library),
+    lastBackup: await lastBackup(library),
+  }),
+  'library.load-demo': async () => {
+    // Written and read again, so that the demo comes in by the same door as any file.
+    const demo = readImport('demo library.json', writeLibraryFile(readDemo()))
+    return importFile(library, demo, { action: 'loading of the demo library', dryRun: false })
+  },
+  'library.back-up': async () => {
+    const folder = join(dirname(library.file), 'backups')
+    makeFolder(folder)
+    const name = basename(library.file, '.sqlite')
+    const moment = now().replace('T', ' ').replaceAll(':', '').replace(/\..*$/, '')
+    const { file, calibers, sha256 } = await backUp(library, join(folder, `${name} ${moment}.sqlite`))
+    return { file, calibers, sha256 }
+  },
+  'calibers.page': async (stretch) => ({
+    total: await countCalibers(library),
+    rows: await pageOfCalibers(library, stretch),
+  }),
+  'calibers.search': async ({ words, limit }) => ({ hits: await searchCalibers(library, words, limit) }),
+  'caliber.read': async ({ id }) => {
+    const entry = await readCaliber(library, id)
+    if (entry === null) throw new LignebookError('not-found', { what: 'This caliber' })
+    return { id, entry }
+  },
+  'caliber.save': async ({ caliberId, entry }) => {
+    const { problems, ...proved } = proveEntry(entry)
+    if (problems.length > 0) throw new LignebookError('unreadable-values', { problems: problems.map(sayProblem) })
+    const action = `${caliberId === null ? 'entry' : 'change'} of ${entry.maker} ${entry.designation}`
+    return { id: await saveCaliber(library, caliberId, entry, { ...proved, action }) }
+  },
+  'caliber.remove': async ({ id }) => {
+    await removeCaliber(library, id)
+    return {}
+  },
+  'draft.read': async () => ({ draft: await readDraft(library) }),
+  'draft.keep': async (draft) => {
+    await keepDraft(library, draft)
+    return {}
+  },
+  'draft.discard': async () => {
+    await discardDraft(library)
+    return {}
+  },
+  'sources.list': async () => ({ sources: await listSources(library) }),
+  'source.save': async ({ source }) => {
+    await saveSource(library, source)
+    return {}
+  },
+  'history.undo': async () => ({ undone: await undoLast(library) }),
+  'history.redo': async () => ({ redone: await redoLast(library) }),
+  'history.list': async ({ limit }) => ({ revisions: await listRevisions(library, limit) }),
+  'exchange.import': ({ name, text, dryRun }) =>
+    importFile(library, readImport(name, text), { action: `import of ${name}`, dryRun }),
+  'exchange.export': async ({ caliberId }) => {
+    if (caliberId !== undefined && (await readCaliber(library, caliberId)) === null)
+      throw new LignebookError('not-found', { what: 'This caliber' })
+    return { text: await exportFile(library, caliberId) }
+  },
+})
+
+const pick = (draft: Draft | null): { caliberId: number | null } | null =>
+  draft === null ? null : { caliberId: draft.caliberId }

@@ -1,0 +1,36 @@
+import type { CaliberEntry } from '../../core/exchange/library-file.ts'
+import { type CaliberFieldKey, caliberFields } from '../../core/fields/caliber-fields.ts'
+import { listFields } from '../../core/fields/list-fields.ts'
+import { proveCaliber } from '../../core/proofs/prove.ts'
+import type { Caliber } from '../../core/record/caliber.ts'
+import { type EntryProblem, isListKey, readEntry } from '../../core/record/read-entry.ts'
+import { wordProblem } from '../../core/wording/quantity-problem.ts'
+
+export interface ProvedEntry {
+  readonly values: Caliber
+  readonly problems: readonly EntryProblem[]
+  readonly disagree: number
+  readonly doubtful: number
+}
+
+/** Reads an entry and counts what its proofs say of it. */
+export const proveEntry = (entry: CaliberEntry): ProvedEntry => {
+  const { caliber, problems } = readEntry(entry)
+  const outcomes = proveCaliber(caliber).map(({ judgement }) => judgement.outcome)
+  const count = (outcome: string) => outcomes.filter((one) => one === outcome).length
+  return { values: caliber, problems, disagree: count('disagrees'), doubtful: count('doubtful') }
+}
+
+/** Says a problem of an entry in a sentence. */
+export const sayProblem = ({ field, index, column, problem }: EntryProblem): string => {
+  if (!isListKey(field)) return wordProblem(caliberFields[field as CaliberFieldKey].label, problem)
+  const { label, columns } = listFields[field]
+  const cell = column === undefined ? undefined : (columns as Record<string, { label: string }>)[column]?.label
+  return wordProblem(`${label}, line ${index + 1}${cell ? `, ${cell.toLowerCase()}` : ''}`, problem)
+}
+
+/** Where a problem stands in a caliber of a file: `fields.thirdWheel` or `jewels[2].count`. */
+export const placeInCaliber = ({ field, index, column }: EntryProblem): string => {
+  if (isListKey(field)) return `${field}[${index}]${column === undefined ? '' : `.${column}`}`
+  return field === 'maker' || field === 'designation' ? field : `fields.${field}`
+}

@@ -1,0 +1,73 @@
+import Papa from 'papaparse'
+import { LignebookError } from '../../core/api/errors.ts'
+import { entriesFromRows, type TableProblem } from '../../core/exchange/calibers-table.ts'
+import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
+import { readLibraryFile } from '../../core/exchange/read-library-file.ts'
+import { openCaliber } from '../../core/record/entry.ts'
+import type { KeptSections } from '../store/kept-sections.ts'
+
+export interface IncomingCaliber {
+  /** Where it stands in the file: `calibers[3]` or `row 5`. */
+  readonly path: string
+  readonly entry: CaliberEntry
+  /** True where the file says only part of a caliber, so that the rest of it stays. */
+  readonly partial: boolean
+}
+
+export interface Incoming {
+  readonly sources: readonly Source[]
+  readonly calibers: readonly IncomingCaliber[]
+  readonly sections: KeptSections
+  readonly refused: readonly { readonly path: string; readonly reason: string }[]
+}
+
+/** Reads a file to import: JSON by its first brace, otherwise a table. Nothing of the library is looked at. */
+export const readImport = (name: string, text: string): Incoming =>
+  /\.csv$/i.test(name) || (!/\.json$/i.test(name) && !/^\ufeff?\s*\{/.test(text))
+    ? readTable(name, text)
+    : readFile(name, text)
+
+const readFile = (name: string, text: string): Incoming => {
+  const { lignebook: _, sources, calibers, springs, movements, ...others } = readLibraryFile(text, name)
+  return {
+    sources,
+    calibers: calibers.map((caliber, i) => ({
+      path: `calibers[${i}]`,
+      entry: openCaliber(caliber),
+      partial: false,
+    })),
+    sections: { springs, movements, others },
+    refused: [],
+  }
+}
+
+const readTable = (name: string, text: string): Incoming => {
+  const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false })
+  const { entries, problems } = entriesFromRows(data)
+  const [whole] = problems.filter((problem) => !('row' in problem))
+  if (whole) throw new LignebookError('file-not-readable', { file: name, where: 'row 1', what: sayTable(whole) })
+  return {
+    sources: [],
+    calibers: entries.map(({ row, entry }) => ({ path: `row ${row}`, entry, partial: true })),
+    sections: { springs: [], movements: [], others: {} },
+    refused: problems.map((problem) => ({
+      path: `row ${'row' in problem ? problem.row : 1}`,
+      reason: sayTable(problem),
+    })),
+  }
+}
+
+const sayTable = (problem: TableProblem): string => {
+  switch (problem.code) {
+    case 'no-rows':
+      return 'the table is empty; its first row must hold the headings'
+    case 'no-column':
+      return `no column is headed ${problem.field}; every caliber needs one`
+    case 'same-column':
+      return `column ${problem.column}, ${problem.heading}, stands there twice; leave one of the two`
+    case 'no-name':
+      return `the ${problem.field} is missing; fill it in`
+    case 'too-many-cells':
+      return 'the row has more cells than there are headings; look for a comma that wants quotation marks'
+  }
+}
