@@ -30,6 +30,12 @@ test.each(examples.map((example) => [`${example.file}: ${example.expression}`, e
   },
 )
 
+test('every example is written so that it can be run', () => {
+  const written = sourceFiles('core').flatMap((file) => readSource(file).match(/@example\b/g) ?? [])
+  expect(examples).toHaveLength(written.length)
+  for (const { file, expression, expected } of examples) expect(expression && expected, file).not.toBe('')
+})
+
 test('every formula says where it comes from, where it holds, and shows an example', () => {
   for (const file of sourceFiles('core/formulas')) {
     const source = readSource(file)
