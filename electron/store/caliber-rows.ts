@@ -121,7 +121,7 @@ export const listRows = ({ entry, values }: ReadCaliber, key: ListKey): Record<s
       const isNumber = ['count', 'length'].includes(numbers[name]?.kind ?? '')
       return [column, cell(known[name] ?? (isNumber ? null : line[name]), isNumber)] as const
     })
-    const source = typeof line['source'] === 'string' ? line['source'] : null
+    const source = typeof line.source === 'string' ? line.source : null
     return { position, source, line: JSON.stringify(line), ...Object.fromEntries(cells) }
   })
 }
