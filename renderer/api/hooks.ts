@@ -1,0 +1,58 @@
+import { keepPreviousData, useMutation, useQueries, useQuery, useQueryClient } from '@tanstack/react-query'
+import { createClient } from '../../core/api/client.ts'
+import type { CaliberRow, CallInput, CallName } from '../../core/api/contract.ts'
+import { transport } from './transport.ts'
+
+/** Calls the library; throws `LignebookError` where the answer is a failure. */
+export const call = createClient(transport)
+
+/** Rows asked for at once. */
+export const rowsPerPage = 100
+
+export const useStatus = () => useQuery({ queryKey: ['library.status'], queryFn: () => call('library.status', {}) })
+
+const onePage = (page: number) => ({
+  queryKey: ['calibers.page', page],
+  queryFn: () => call('calibers.page', { offset: page * rowsPerPage, limit: rowsPerPage }),
+})
+
+/** The rows on the named pages of the list, by their place in it, and how many there are in all. */
+export const useCaliberRows = (pages: readonly number[]) => {
+  const first = useQuery(onePage(0))
+  const others = useQueries({ queries: pages.filter((page) => page > 0).map(onePage) })
+  const rows = new Map<number, CaliberRow>()
+  const wanted = pages.filter((page) => page > 0)
+  const add = (page: number, found: readonly CaliberRow[] | undefined) =>
+    found?.forEach((row, index) => {
+      rows.set(page * rowsPerPage + index, row)
+    })
+  add(0, first.data?.rows)
+  others.forEach((other, index) => {
+    add(wanted[index] ?? 0, other.data?.rows)
+  })
+  return { rows, total: first.data?.total, error: first.error ?? others.find((other) => other.error)?.error ?? null }
+}
+
+export const useSearch = (words: string) =>
+  useQuery({
+    queryKey: ['calibers.search', words],
+    queryFn: () => call('calibers.search', { words, limit: 200 }),
+    enabled: words !== '',
+    placeholderData: keepPreviousData,
+  })
+
+export const useCaliber = (id: number) =>
+  useQuery({ queryKey: ['caliber.read', id], queryFn: () => call('caliber.read', { id }) })
+
+export const useSources = () => useQuery({ queryKey: ['sources.list'], queryFn: () => call('sources.list', {}) })
+
+export const useDraft = () => useQuery({ queryKey: ['draft.read'], queryFn: () => call('draft.read', {}) })
+
+/** A call that changes the library; whatever is on the page is read again after it. */
+export const useChange = <N extends CallName>(name: N) => {
+  const queries = useQueryClient()
+  return useMutation({
+    mutationFn: (input: CallInput<N>) => call(name, input),
+    onSuccess: () => queries.invalidateQueries(),
+  })
+}

@@ -1,0 +1,136 @@
+import { BookOpen, Keyboard, Moon, Sun, SunMoon, Type } from 'lucide-react'
+import { useEffect, useState } from 'react'
+import { Link, Route, Router, Switch, useLocation } from 'wouter'
+import { useHashLocation } from 'wouter/use-hash-location'
+import { useChange } from '../api/hooks.ts'
+import { CommandList } from '../components/command-list.tsx'
+import { runPressed, useCommands } from '../components/commands.ts'
+import { failureText } from '../components/failure-text.ts'
+import { KeysHelp } from '../components/keys-help.tsx'
+import { say } from '../components/say.ts'
+import { StatusLine } from '../components/status-line.tsx'
+import { CaliberPage } from '../pages/caliber-page.tsx'
+import { CalibersPage } from '../pages/calibers-page.tsx'
+import { themes, useLook } from './theme.ts'
+
+const themeIcons = { system: SunMoon, day: Sun, night: Moon } as const
+
+const Frame = () => {
+  const [location, go] = useLocation()
+  const [open, setOpen] = useState<'commands' | 'keys' | null>(null)
+  const look = useLook()
+  const undo = useChange('history.undo')
+  const redo = useChange('history.redo')
+  const backUp = useChange('library.back-up')
+  const failed = (error: unknown) => say(failureText(error))
+
+  const takeBack = () =>
+    undo.mutate(
+      {},
+      {
+        onSuccess: ({ undone }) =>
+          say(
+            undone === null ? 'There is nothing to take back.' : `Taken back: ${undone}. Ctrl Shift Z does it again.`,
+          ),
+        onError: failed,
+      },
+    )
+  const doAgain = () =>
+    redo.mutate(
+      {},
+      {
+        onSuccess: ({ redone }) => say(redone === null ? 'There is nothing to do again.' : `Done again: ${redone}.`),
+        onError: failed,
+      },
+    )
+
+  useCommands([
+    { label: 'Show commands', keys: ['Ctrl+K'], run: () => setOpen('commands') },
+    { label: 'Show the keys', keys: ['?'], run: () => setOpen('keys') },
+    { label: 'Go to calibers', keys: ['G'], run: () => go('/') },
+    { label: 'Find a caliber', keys: ['/'], run: () => go('/?find') },
+    { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
+    { label: 'Take back the last change', keys: ['Ctrl+Z'], run: takeBack },
+    { label: 'Do again what was taken back', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], run: doAgain },
+    {
+      label: 'Back up the library',
+      keys: [],
+      run: () =>
+        backUp.mutate(
+          {},
+          { onSuccess: ({ file, calibers }) => say(`Backed up ${calibers} calibers to ${file}.`), onError: failed },
+        ),
+    },
+    { label: 'Change the theme: day, night, as the system', keys: [], run: look.nextTheme },
+    { label: 'Larger text', keys: ['Ctrl++', 'Ctrl+='], run: () => look.step(1) },
+    { label: 'Smaller text', keys: ['Ctrl+-'], run: () => look.step(-1) },
+    { label: 'Usual text size', keys: ['Ctrl+0'], run: () => look.step(0) },
+  ])
+  useEffect(() => {
+    addEventListener('keydown', runPressed)
+    return () => removeEventListener('keydown', runPressed)
+  }, [])
+
+  const ThemeIcon = themeIcons[look.theme]
+  return (
+    <div className="frame">
+      <nav className="rail" aria-label="Pages and settings">
+        <Link
+          href="/"
+          className="rail-item"
+          aria-current={location === '/' || location.startsWith('/caliber') ? 'page' : undefined}
+        >
+          <BookOpen aria-hidden="true" />
+          Calibers
+        </Link>
+        <div className="rail-foot">
+          <button
+            type="button"
+            className="rail-item"
+            onClick={look.nextTheme}
+            aria-label={`Theme: ${themes[look.theme]}`}
+          >
+            <ThemeIcon aria-hidden="true" />
+            {themes[look.theme]}
+          </button>
+          <button
+            type="button"
+            className="rail-item"
+            aria-label={`Text size: ${Math.round(look.size * 100)} %`}
+            onClick={() => look.step(look.size >= 2 ? 0 : 1)}
+          >
+            <Type aria-hidden="true" />
+            Text {Math.round(look.size * 100)} %
+          </button>
+          <button type="button" className="rail-item" onClick={() => setOpen('keys')}>
+            <Keyboard aria-hidden="true" />
+            Keys
+          </button>
+        </div>
+      </nav>
+      <main className="page" id="main" tabIndex={-1}>
+        <Switch>
+          <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
+          <Route path="/">
+            <CalibersPage />
+          </Route>
+          <Route>
+            <p className="notice">
+              There is no such page. <Link href="/">Go to calibers</Link>
+            </p>
+          </Route>
+        </Switch>
+      </main>
+      <StatusLine />
+      {open === 'commands' && <CommandList onClose={() => setOpen(null)} />}
+      {open === 'keys' && <KeysHelp onClose={() => setOpen(null)} />}
+    </div>
+  )
+}
+
+/** The page: the frame with whatever stands in it by the address. */
+export const App = () => (
+  <Router hook={useHashLocation}>
+    <Frame />
+  </Router>
+)

@@ -1,0 +1,70 @@
+import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react'
+
+/** Something a person can do from where they are, with the keys that do it. */
+export interface Command {
+  readonly label: string
+  /** As `event.key` names it, with modifiers before: `Ctrl+K`, `/`, `E`. The first is the one shown. */
+  readonly keys: readonly string[]
+  readonly run: () => void
+}
+
+let groups: readonly (readonly Command[])[] = []
+const listeners = new Set<() => void>()
+const change = (next: typeof groups) => {
+  groups = next
+  for (const listener of listeners) listener()
+}
+const subscribe = (listener: () => void) => {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
+}
+
+/** Every command that can be given now; those of the page come before those of the frame. */
+export const useAllCommands = (): readonly Command[] => {
+  const now = useSyncExternalStore(subscribe, () => groups)
+  return useMemo(() => [...now].reverse().flat(), [now])
+}
+
+/** Offers commands while the component is on the page. */
+export const useCommands = (commands: readonly Command[]): void => {
+  const latest = useRef(commands)
+  latest.current = commands
+  const names = commands.map(({ label, keys }) => `${label}\t${keys.join(' ')}`).join('\n')
+  // biome-ignore lint/correctness/useExhaustiveDependencies: offered anew when names or keys change; what they run is always the latest
+  useEffect(() => {
+    const group = latest.current.map(
+      (command, index): Command => ({
+        ...command,
+        run: () => latest.current[index]?.run(),
+      }),
+    )
+    change([...groups, group])
+    return () => change(groups.filter((other) => other !== group))
+  }, [names])
+}
+
+/** The name of the keys pressed: `Ctrl+Shift+Z`. Cmd counts as Ctrl. */
+export const keysOf = (event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>): string => {
+  const held = event.ctrlKey || event.metaKey
+  const key = event.key.length === 1 ? event.key.toUpperCase() : event.key
+  return `${held ? 'Ctrl+' : ''}${event.altKey ? 'Alt+' : ''}${held && event.shiftKey && /^[A-Z]$/.test(key) ? 'Shift+' : ''}${key}`
+}
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.isContentEditable || target.matches('input, textarea, select'))
+
+const ofTheText = new Set(['Ctrl+Z', 'Ctrl+Shift+Z', 'Ctrl+Y'])
+
+/** Runs the command whose keys are pressed. Where text is typed, plain keys and undo belong to the text. */
+export const runPressed = (event: KeyboardEvent): void => {
+  if (event.defaultPrevented || event.isComposing || document.querySelector('dialog[open]')) return
+  const keys = keysOf(event)
+  if (isTyping(event.target) && (!keys.startsWith('Ctrl+') || ofTheText.has(keys))) return
+  const command = [...groups]
+    .reverse()
+    .flat()
+    .find((each) => each.keys.includes(keys))
+  if (!command) return
+  event.preventDefault()
+  command.run()
+}

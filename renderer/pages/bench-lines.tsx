@@ -1,0 +1,99 @@
+import { Copy } from 'lucide-react'
+import type { ReactNode } from 'react'
+import type { Source } from '../../core/exchange/library-file.ts'
+import type { CaliberFieldKey } from '../../core/fields/caliber-fields.ts'
+import { formatQuantity } from '../../core/quantities/format-quantity.ts'
+import type { Caliber, CaliberValues } from '../../core/record/caliber.ts'
+import { MissingValue } from '../components/missing-value.tsx'
+import { say } from '../components/say.ts'
+import { SourceMark } from '../components/source-mark.tsx'
+import { wordChoice } from '../components/word-value.ts'
+
+/** Hundredths at least, as springs are ordered: 1.5 stands as 1.50. */
+const mm = (value: number): string =>
+  Number(value.toFixed(2)) === value ? value.toFixed(2) : String(Number(value.toFixed(3)))
+
+const lengthMm = (value: number): string => String(Number(value.toFixed(1)))
+
+const Small = ({ label, children }: { label: string; children: ReactNode }) => (
+  <span className="small-figure">
+    <span className="quiet">{label}</span> {children}
+  </span>
+)
+
+/** Height × thickness × length, large, with what else an order needs. */
+export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Caliber; sources: readonly Source[] }) => {
+  const {
+    springHeightMm: height,
+    springThicknessMm: thickness,
+    springLengthMm: length,
+    barrelInsideMm,
+    springEnd,
+  } = caliber.values
+  const known = height !== undefined && thickness !== undefined && length !== undefined
+  const text = [
+    height === undefined ? '–' : mm(height),
+    thickness === undefined ? '–' : mm(thickness),
+    length === undefined ? '–' : lengthMm(length),
+  ].join(' × ')
+  const reading = caliber.readings.springThicknessMm?.find(({ chosen }) => chosen)
+  const copy = () => {
+    const barrel = barrelInsideMm === undefined ? '' : `, barrel ${mm(barrelInsideMm)} mm`
+    const end = springEnd === undefined ? '' : `, ${wordChoice('springEnd', springEnd)} end`
+    navigator.clipboard.writeText(`${text} mm${barrel}${end}`).then(
+      () => say('Spring copied.'),
+      () => say('The spring could not be copied. Select the line and press Ctrl C.'),
+    )
+  }
+  const missing: CaliberFieldKey =
+    height === undefined ? 'springHeightMm' : thickness === undefined ? 'springThicknessMm' : 'springLengthMm'
+  return (
+    <div className="bench-line">
+      <h2>Spring</h2>
+      <p className="hero">
+        {known ? text : <MissingValue id={id} field={missing} text={text} />} <span className="unit">mm</span>
+      </p>
+      <div className="beside">
+        <Small label="barrel">
+          {barrelInsideMm === undefined ? <MissingValue id={id} field="barrelInsideMm" /> : mm(barrelInsideMm)}
+        </Small>
+        <Small label="end">
+          {springEnd === undefined ? <MissingValue id={id} field="springEnd" /> : wordChoice('springEnd', springEnd)}
+        </Small>
+        {reading && <SourceMark reading={reading} sources={sources} />}
+        {known && (
+          <button type="button" className="text-button copy" onClick={copy}>
+            <Copy aria-hidden="true" /> Copy
+          </button>
+        )}
+      </div>
+    </div>
+  )
+}
+
+/** Beats an hour, large, with what a timing machine asks for. */
+export const BeatLine = ({ id, values }: { id: number; values: CaliberValues }) => {
+  const { beatRateVph: vph, liftAngleDeg, goingHours, jewelsStated } = values
+  const facts = [
+    ['lift', 'liftAngleDeg', liftAngleDeg === undefined ? null : formatQuantity('angle', liftAngleDeg)],
+    ['going', 'goingHours', goingHours === undefined ? null : formatQuantity('duration', goingHours)],
+    ['jewels', 'jewelsStated', jewelsStated === undefined ? null : String(jewelsStated)],
+  ] as const
+  return (
+    <div className="bench-line">
+      <h2>Beat</h2>
+      <p className="hero">
+        {vph === undefined ? <MissingValue id={id} field="beatRateVph" /> : formatQuantity('rate', vph)}{' '}
+        <span className="unit">vph</span>
+      </p>
+      <div className="beside">
+        {vph !== undefined && <Small label="balance">{Number((vph / 7200).toFixed(3))} Hz</Small>}
+        {facts.map(([label, field, text]) => (
+          <Small key={label} label={label}>
+            {text ?? <MissingValue id={id} field={field} />}
+          </Small>
+        ))}
+      </div>
+    </div>
+  )
+}

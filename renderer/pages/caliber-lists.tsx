@@ -1,0 +1,75 @@
+import { Link } from 'wouter'
+import { type ListColumn, type ListKey, listFields } from '../../core/fields/list-fields.ts'
+import { formatLength } from '../../core/quantities/format-length.ts'
+import type { Caliber } from '../../core/record/caliber.ts'
+
+const keys = Object.keys(listFields) as readonly ListKey[]
+
+const cellText = (column: ListColumn, value: unknown): string => {
+  if (value === undefined || value === '') return ''
+  if (Array.isArray(value)) return value.join(', ')
+  if (column.kind === 'length' && typeof value === 'number') return formatLength(value, 'mm')
+  return column.choices?.[String(value)] ?? String(value)
+}
+
+const List = ({ list, lines }: { list: ListKey; lines: readonly object[] }) => {
+  const filled = Object.entries<ListColumn>(listFields[list].columns).filter(([name]) =>
+    lines.some((line) => cellText(listFields.parts.columns.part, Reflect.get(line, name)) !== ''),
+  )
+  return (
+    <table>
+      <thead>
+        <tr>
+          {list === 'stripOrder' && <th scope="col">Step</th>}
+          {filled.map(([name, { label, kind }]) => (
+            <th key={name} scope="col" className={kind === 'count' || kind === 'length' ? 'figure' : undefined}>
+              {label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and do not move while read
+          <tr key={index}>
+            {list === 'stripOrder' && <td className="quiet">{index + 1}</td>}
+            {filled.map(([name, column]) => (
+              <td key={name} className={column.kind === 'count' || column.kind === 'length' ? 'figure' : undefined}>
+                {cellText(column, Reflect.get(line, name))}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** Jewels, oiling, depths, parts and strip order; the lists not yet entered are named in one line. */
+export const CaliberLists = ({ id, lists }: { id: number; lists: Caliber['lists'] }) => {
+  const empty = keys.filter((key) => lists[key].length === 0)
+  return (
+    <div className="lists">
+      {keys
+        .filter((key) => lists[key].length > 0)
+        .map((key) => (
+          <section key={key} className={`list list-${key}`}>
+            <h2>{listFields[key].label}</h2>
+            <List list={key} lines={lists[key]} />
+          </section>
+        ))}
+      {empty.length > 0 && (
+        <p className="quiet not-entered">
+          Not entered:{' '}
+          {empty.map((key, index) => (
+            <span key={key}>
+              {index > 0 && ', '}
+              <Link href={`/caliber/${id}/edit?field=${key}`}>{listFields[key].label.toLowerCase()}</Link>
+            </span>
+          ))}
+          .
+        </p>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,105 @@
+import { Link, useLocation } from 'wouter'
+import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
+import { formatLength } from '../../core/quantities/format-length.ts'
+import { readEntry } from '../../core/record/read-entry.ts'
+import { proofReports } from '../../core/wording/proof-report.ts'
+import { useCaliber, useSources } from '../api/hooks.ts'
+import { useCommands } from '../components/commands.ts'
+import { failureText } from '../components/failure-text.ts'
+import { BarrelSection } from '../drawings/barrel-section.tsx'
+import { TrainPlan } from '../drawings/train-plan.tsx'
+import { BeatLine, SpringLine } from './bench-lines.tsx'
+import { CaliberGroups } from './caliber-groups.tsx'
+import { CaliberLists } from './caliber-lists.tsx'
+import { ProofColumn } from './proof-column.tsx'
+import { yearsText } from './years-text.ts'
+
+/** One caliber, to be read: figures for the bench first, then drawings, proofs and every value with its source. */
+export const CaliberPage = ({ id }: { id: number }) => {
+  const [, go] = useLocation()
+  const caliber = useCaliber(id)
+  const sources = useSources()
+  useCommands([
+    { label: 'Edit this caliber', keys: ['E'], run: () => go(`/caliber/${id}/edit`) },
+    { label: 'Print this caliber', keys: ['Ctrl+P'], run: () => print() },
+    { label: 'Back to the list', keys: ['Backspace', 'Escape'], run: () => go('/') },
+  ])
+  if (caliber.error)
+    return (
+      <p className="notice" role="alert">
+        {failureText(caliber.error)} <Link href="/">Back to the list</Link>
+      </p>
+    )
+  if (!caliber.data) return <p className="notice quiet">Reading…</p>
+  return <Read id={id} entry={caliber.data.entry} sources={sources.data?.sources ?? []} />
+}
+
+const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources: readonly Source[] }) => {
+  const { caliber, problems, unknownKeys } = readEntry(entry)
+  const { values } = caliber
+  const reports = proofReports(caliber)
+  const years = yearsText(values.firstYear, values.lastYear)
+  const size = values.diameterMm ?? values.lengthMm
+  return (
+    <article className="caliber">
+      <header className="caliber-head">
+        <h1>
+          {entry.maker} {entry.designation}
+        </h1>
+        <p className="size">
+          {size !== undefined && (
+            <>
+              <span>{formatLength(size, 'ligne')}</span>
+              <span>
+                {values.diameterMm === undefined && values.widthMm !== undefined
+                  ? `${size} × ${values.widthMm} mm`
+                  : formatLength(size, 'mm')}
+              </span>
+            </>
+          )}
+          {years && <span>{years}</span>}
+        </p>
+        <p className="head-actions">
+          <Link href="/" className="plain-button">
+            Back to the list <kbd>Esc</kbd>
+          </Link>
+          <Link href={`/caliber/${id}/edit`} className="plain-button">
+            Edit <kbd>E</kbd>
+          </Link>
+        </p>
+        {(values.alsoKnownAs || values.basedOn) && (
+          <p className="quiet other-names">
+            {values.alsoKnownAs && `Also known as ${values.alsoKnownAs.join(', ')}. `}
+            {values.basedOn && `Based on ${values.basedOn}.`}
+          </p>
+        )}
+      </header>
+      <section className="bench-lines" aria-label="Spring and beat">
+        <SpringLine id={id} caliber={caliber} sources={sources} />
+        <BeatLine id={id} values={values} />
+      </section>
+      <p className="caution">
+        Order the mainspring that the maker specified. A mainspring let go can hurt: let it down before the barrel
+        bridge comes off, use a winder, and mind your eyes.
+      </p>
+      <div className="caliber-body">
+        <div className="drawings">
+          <TrainPlan values={values} />
+          <BarrelSection values={values} />
+        </div>
+        <ProofColumn id={id} reports={reports} />
+      </div>
+      <CaliberGroups id={id} entry={entry} caliber={caliber} problems={problems} reports={reports} sources={sources} />
+      <CaliberLists id={id} lists={caliber.lists} />
+      {values.notes && (
+        <section className="notes">
+          <h2>Notes</h2>
+          <p>{values.notes}</p>
+        </section>
+      )}
+      {unknownKeys.length > 0 && (
+        <p className="quiet kept">Kept from a newer version, not shown here: {unknownKeys.join(', ')}.</p>
+      )}
+    </article>
+  )
+}
