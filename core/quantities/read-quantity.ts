@@ -36,12 +36,15 @@ const bareQuantity = (value: number, unit: PrintedUnit, halfStep: number): Quant
 
 /** Plain decimals make up nearly all of a library; they are read here without further ado. */
 const readBare = (text: string, { unit, wholeIsExact }: KindReader): QuantityRead | undefined => {
-  if (text.length > 9 || !/^\d+(?:\.\d+)?$/.test(text)) return undefined
-  const point = text.indexOf('.')
+  if (text.length > 9 || !/^\d+(?:[.,]\d+)?$/.test(text)) return undefined
+  const comma = text.indexOf(',')
+  // A comma before three digits may be a thousands mark, which is the kind's own affair.
+  if (comma >= 0 && text.length - comma === 4) return undefined
+  const point = comma >= 0 ? comma : text.indexOf('.')
   if (point >= 0 && (unit === 'vph' || unit === 'count' || unit === 'year')) return undefined
   if (unit === 'year' && text.length !== 3 && text.length !== 4) return undefined
   const halfStep = point < 0 ? (wholeIsExact ? 0 : 0.5) : 0.5 / 10 ** (text.length - point - 1)
-  return { ok: true, quantity: bareQuantity(Number(text), unit, halfStep) }
+  return { ok: true, quantity: bareQuantity(Number(comma < 0 ? text : text.replace(',', '.')), unit, halfStep) }
 }
 
 const outside = ({ value, low, high }: Quantity, [least, most]: readonly [number, number]): number | undefined =>

@@ -109,5 +109,5 @@ export const readEntry = (entry: CaliberEntry): EntryRead => {
   return { caliber, problems, remarks, unknownKeys }
 }
 
-/** The label by which a person knows a field or list of an entry. */
+/** True where a problem's `field` names a list and not a field. */
 export const isListKey = (key: string): key is ListKey => Object.hasOwn(listFields, key)

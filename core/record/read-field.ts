@@ -21,12 +21,28 @@ const fold = (word: string): string =>
     .toLowerCase()
     .replace(/[\s,_-]+/g, ' ')
 
+type Choices = Readonly<Record<string, string>>
+
+/** The folded words of each field's choices, made once for a whole library. */
+const foldedChoices = new WeakMap<Choices, ReadonlyMap<string, string>>()
+
+const wordsOf = (choices: Choices): ReadonlyMap<string, string> => {
+  const known = foldedChoices.get(choices)
+  if (known) return known
+  const words = new Map([
+    ...Object.entries(choices).map(([key, label]) => [fold(label), key] as const),
+    ...Object.keys(choices).map((key) => [fold(key), key] as const),
+  ])
+  foldedChoices.set(choices, words)
+  return words
+}
+
 /** Recognises a choice by its key or its label, whatever the capitals, hyphens and commas. */
-export const readChoice = (choices: Readonly<Record<string, string>>, printed: string): FieldRead => {
+export const readChoice = (choices: Choices, printed: string): FieldRead => {
+  if (Object.hasOwn(choices, printed)) return { ok: true, value: printed }
   if (printed.trim() === '') return { ok: false, problem: { code: 'empty' } }
-  const word = fold(printed)
-  const found = Object.entries(choices).find(([key, label]) => fold(key) === word || fold(label) === word)
-  if (found) return { ok: true, value: found[0] }
+  const found = wordsOf(choices).get(fold(printed))
+  if (found !== undefined) return { ok: true, value: found }
   return { ok: false, problem: { code: 'not-a-choice', text: printed, choices: Object.values(choices) } }
 }
 
