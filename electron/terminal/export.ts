@@ -1,0 +1,47 @@
+import { renameSync, rmSync, writeFileSync } from 'node:fs'
+import type { Client } from '../../core/api/client.ts'
+import { isNamed } from './calibers-of.ts'
+import { type Command, libraryOption, printJson, UnusableInput } from './command.ts'
+
+export const exportCommand: Command = {
+  usage: 'export FILE.json [--library FILE.sqlite] [--caliber NAME]',
+  does: 'Writes the library, or one caliber of it, as a JSON file.',
+  options: { ...libraryOption, caliber: { type: 'string' } },
+  run: async (input) => {
+    const { words, options, io } = input
+    const [file, ...more] = words
+    if (file === undefined || more.length > 0) throw new UnusableInput('Name one file to write to.')
+    const { caliber } = options
+    const { withLibrary } = await import('./with-library.ts')
+    const text = await withLibrary(input, { create: false }, async (call) => {
+      const id = typeof caliber === 'string' ? await idOf(call, caliber) : undefined
+      return (await call('exchange.export', id === undefined ? {} : { caliberId: id })).text
+    })
+    writeWhole(file, text)
+    const calibers = (JSON.parse(text) as { calibers: unknown[] }).calibers.length
+    if (options['json']) printJson(io, { file, calibers })
+    else io.out(`${calibers === 1 ? '1 caliber' : `${calibers} calibers`} written to ${file}.\n`)
+    return 0
+  },
+}
+
+const idOf = async (call: Client, name: string): Promise<number> => {
+  for (let offset = 0; ; offset += 500) {
+    const { rows } = await call('calibers.page', { offset, limit: 500 })
+    const row = rows.find((one) => isNamed(one, name))
+    if (row) return row.id
+    if (rows.length === 0) throw new UnusableInput(`The library has no caliber ${name}.`)
+  }
+}
+
+/** Written beside its place and moved there, so that no half file is left. */
+const writeWhole = (file: string, text: string): void => {
+  const unfinished = `${file}.unfinished`
+  try {
+    writeFileSync(unfinished, text)
+    renameSync(unfinished, file)
+  } catch {
+    rmSync(unfinished, { force: true })
+    throw new UnusableInput(`${file} cannot be written. Choose a folder that can be written to.`)
+  }
+}

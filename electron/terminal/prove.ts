@@ -1,0 +1,29 @@
+import { proofReports } from '../../core/wording/proof-report.ts'
+import { calibersOf } from './calibers-of.ts'
+import { type Command, libraryOption, printJson } from './command.ts'
+import { outcomeWords } from './outcome-words.ts'
+
+export const prove: Command = {
+  usage: 'prove FILE.json | prove [--library FILE.sqlite] [--caliber NAME]',
+  does: 'Proves each caliber; status 1 where a proof disagrees.',
+  options: { ...libraryOption, caliber: { type: 'string' } },
+  run: async (input) => {
+    const calibers = (await calibersOf(input)).map(({ maker, designation, caliber }) => ({
+      maker,
+      designation,
+      proofs: proofReports(caliber),
+    }))
+    if (input.options['json']) printJson(input.io, { calibers })
+    else
+      for (const { maker, designation, proofs } of calibers) {
+        input.io.out(`${maker} ${designation}\n`)
+        for (const { proof, outcome, message, working } of proofs) {
+          input.io.out(`  ${outcomeWords[outcome].padEnd(17)}  ${proof}\n      ${message}\n`)
+          if (outcome === 'disagrees')
+            for (const { formula, gives } of working) input.io.out(`      ${formula} = ${gives}\n`)
+        }
+        input.io.out('\n')
+      }
+    return calibers.some(({ proofs }) => proofs.some(({ outcome }) => outcome === 'disagrees')) ? 1 : 0
+  },
+}
