@@ -1,0 +1,12 @@
+import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
+import { type ListKey, listFields } from '../../../core/fields/list-fields.ts'
+
+/** The name of a field's cell in the form, which is also the end of its id in the page. */
+export const cellOfField = (key: CaliberFieldKey): string => key
+
+/** The name of a cell of a list: `jewels.0.place`; without a column, the first of the line. */
+export const cellOfList = (list: ListKey, line: number, column?: string): string =>
+  `${list}.${line}.${column ?? Object.keys(listFields[list].columns)[0]}`
+
+/** The id of a cell's control in the page. */
+export const idOfCell = (cell: string): string => `cell-${cell.replaceAll('.', '-')}`

@@ -1,0 +1,260 @@
+import { useQueryClient } from '@tanstack/react-query'
+import { type KeyboardEvent, useDeferredValue, useEffect, useMemo, useReducer, useState } from 'react'
+import { useLocation } from 'wouter'
+import type { CaliberEntry, Source } from '../../../core/exchange/library-file.ts'
+import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
+import { isListKey, readEntry } from '../../../core/record/read-entry.ts'
+import { call } from '../../api/hooks.ts'
+import { failureText } from '../../components/failure-text.ts'
+import { say } from '../../components/say.ts'
+import { chosenReading } from './chosen-reading.ts'
+import { rememberedInHand, rememberInHand } from './draft-mirror.ts'
+import { EntryFields, walkByKey } from './entry-fields.tsx'
+import { foundProblems } from './entry-problems.ts'
+import { entryReducer, openEntry } from './entry-state.ts'
+import { FieldHelp } from './field-help.tsx'
+import { formSections } from './form-sections.ts'
+import { goToCell } from './form-walk.ts'
+import { ProofColumn, proofSummary } from './proof-column.tsx'
+import { proofMarks, titledReports } from './proof-marks.ts'
+import { settledEntry } from './settled-entry.ts'
+import { SourceBar } from './source-bar.tsx'
+import { useEntryKeys } from './use-entry-keys.ts'
+import { type Keeping, useKeptDraft } from './use-kept-draft.ts'
+
+const keepingWords: Readonly<Record<Keeping, string>> = {
+  nothing: '',
+  keeping: 'Keeping the draft…',
+  kept: 'Draft kept',
+  'not-kept': 'Draft not kept in the library: it cannot be reached. It is safe in this window, and is tried again.',
+}
+
+interface EntryFormProps {
+  readonly caliberId: number | null
+  /** What the library holds, and what the form opens with: the same, or a draft of it. */
+  readonly stored: CaliberEntry
+  readonly opened: CaliberEntry
+  readonly sources: readonly Source[]
+}
+
+/** The form of one caliber, with its source bar and its proofs beside it. */
+export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps) => {
+  const [, go] = useLocation()
+  const queries = useQueryClient()
+  const [state, dispatch] = useReducer(entryReducer, opened, (entry) => openEntry(entry, rememberedInHand()))
+  const { entry, inHand } = state
+  const [cell, setCell] = useState('maker')
+  const [namesShown, setNamesShown] = useState(false)
+  const [insist, setInsist] = useState(false)
+  const [refusal, setRefusal] = useState('')
+  const [draftLine, setDraftLine] = useState<'restored' | 'discarded' | null>(opened === stored ? null : 'restored')
+  const draft = useKeptDraft(caliberId, entry, stored)
+
+  const proved = useDeferredValue(entry)
+  const read = useMemo(() => readEntry(proved), [proved])
+  const reports = useMemo(() => titledReports(read.caliber), [read])
+  const marks = useMemo(() => proofMarks(reports), [reports])
+  const problems = useMemo(() => foundProblems(read.problems), [read])
+  const withoutSource = useMemo(
+    () =>
+      (Object.keys(entry.fields) as CaliberFieldKey[]).filter((key) => {
+        const reading = chosenReading(entry.fields[key])
+        return Object.hasOwn(caliberFields, key) && reading?.source === undefined && (reading?.printed ?? '') !== ''
+      }),
+    [entry.fields],
+  )
+
+  useEffect(() => {
+    goToCell('maker')
+  }, [])
+  useEffect(() => rememberInHand(inHand), [inHand])
+  useEffect(() => {
+    if (state.cameTo !== null) goToCell(state.cameTo)
+  }, [state])
+
+  const name = [entry.maker, entry.designation].filter((part) => part.trim() !== '').join(' ')
+  const storedName = `${stored.maker} ${stored.designation}`.trim()
+
+  const save = async () => {
+    const now = foundProblems(readEntry(entry).problems)
+    setRefusal('')
+    if (now.length > 0) {
+      setInsist(true)
+      setRefusal(
+        `Not saved: ${now.length === 1 ? 'one value' : `${now.length} values`} cannot be read. Nothing is lost.`,
+      )
+      requestAnimationFrame(() => document.getElementById('entry-refusal')?.focus())
+      return
+    }
+    draft.stop()
+    try {
+      const { id } = await call('caliber.save', { caliberId, entry: settledEntry(entry) })
+      await queries.invalidateQueries()
+      say(`Saved ${name}. ${proofSummary(reports)}.`)
+      go(`/caliber/${id}`)
+    } catch (error) {
+      draft.goOn()
+      setRefusal(failureText(error))
+      requestAnimationFrame(() => document.getElementById('entry-refusal')?.focus())
+    }
+  }
+
+  const leave = async () => {
+    const changed = state.past.length > 0 || draftLine === 'restored'
+    await draft.send()
+    await queries.invalidateQueries({ queryKey: ['draft.read'] })
+    await queries.invalidateQueries({ queryKey: ['library.status'] })
+    if (changed) say(`What was typed of ${name || 'the new caliber'} is kept as a draft.`)
+    go(caliberId === null ? '/' : `/caliber/${caliberId}`)
+  }
+
+  const discard = () => {
+    dispatch({ type: 'replace', entry: stored })
+    setDraftLine('discarded')
+    setRefusal('')
+    setInsist(false)
+    goToCell('maker')
+  }
+
+  const addSource = async (source: Source): Promise<boolean> => {
+    try {
+      await call('source.save', { source })
+      await queries.invalidateQueries({ queryKey: ['sources.list'] })
+      say(`Added ${source.title} to the sources.`)
+      return true
+    } catch (error) {
+      setRefusal(failureText(error))
+      return false
+    }
+  }
+
+  const keyInCell = Object.hasOwn(caliberFields, cell) ? (cell as CaliberFieldKey) : undefined
+  useEntryKeys({
+    save: () => void save(),
+    leave: () => void leave(),
+    undo: () => dispatch({ type: 'undo' }),
+    redo: () => dispatch({ type: 'redo' }),
+    jump: (section) => goToCell(section === 0 ? 'bar.source' : (formSections[section - 1]?.first ?? '')),
+    toggleNames: () => setNamesShown(!namesShown),
+    giveSource: () => keyInCell && dispatch({ type: 'give-source', keys: [keyInCell] }),
+    addReading: () => keyInCell && dispatch({ type: 'add-reading', key: keyInCell }),
+  })
+
+  const removeLine = (event: KeyboardEvent<HTMLElement>) => {
+    const [list = '', line] = event.target instanceof HTMLElement ? (event.target.dataset['cell'] ?? '').split('.') : []
+    if (!event.ctrlKey || event.key !== 'Backspace' || !isListKey(list)) return
+    event.preventDefault()
+    dispatch({ type: 'remove-line', list, line: Number(line) })
+  }
+
+  return (
+    <div className="entry">
+      <header className="entry-head">
+        <h1>{caliberId === null ? name || 'New caliber' : `Change ${storedName}`}</h1>
+        <p className="entry-kept" data-keeping={draft.keeping} role="status">
+          {keepingWords[draft.keeping]}
+        </p>
+        <div className="entry-actions">
+          <button type="button" className="entry-button" onClick={() => void leave()}>
+            Leave <kbd>Esc</kbd>
+          </button>
+          <button type="button" className="entry-button is-first" onClick={() => void save()}>
+            Save <kbd>Ctrl S</kbd>
+          </button>
+        </div>
+      </header>
+      {draftLine ? (
+        <p className="entry-draft" role="status">
+          {draftLine === 'restored' ? `Draft of ${name || 'a new caliber'} restored.` : 'Draft discarded.'}{' '}
+          {draftLine === 'restored' ? (
+            <button type="button" className="entry-button" onClick={discard}>
+              Discard draft
+            </button>
+          ) : (
+            <button
+              type="button"
+              className="entry-button"
+              onClick={() => {
+                dispatch({ type: 'undo' })
+                setDraftLine('restored')
+              }}
+            >
+              Bring it back
+            </button>
+          )}
+        </p>
+      ) : null}
+      {refusal ? (
+        <div className="entry-refusal" id="entry-refusal" role="alert" tabIndex={-1}>
+          <p>{refusal}</p>
+          {insist && problems.length > 0 ? (
+            <ul>
+              {problems.map(({ cell: where, text }) => (
+                <li key={`${where} ${text}`}>
+                  <button type="button" className="entry-link" onClick={() => goToCell(where)}>
+                    {text}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          ) : null}
+        </div>
+      ) : null}
+      <form
+        className="entry-body"
+        aria-label={caliberId === null ? 'New caliber' : `Change ${storedName}`}
+        onSubmit={(event) => event.preventDefault()}
+        onKeyDown={(event) => {
+          removeLine(event)
+          walkByKey(event)
+        }}
+        onFocus={({ target }) => target.dataset['cell'] !== undefined && setCell(target.dataset['cell'])}
+      >
+        <SourceBar
+          inHand={inHand}
+          sources={sources}
+          withoutSource={withoutSource}
+          dispatch={dispatch}
+          addSource={addSource}
+        />
+        <nav className="entry-sections" aria-label="Sections of the form">
+          <ol>
+            {formSections.map(({ name: section, label, first }, at) => (
+              <li key={section}>
+                <button type="button" className="entry-link" onClick={() => goToCell(first)}>
+                  <kbd>{at + 1}</kbd> {label}
+                </button>
+              </li>
+            ))}
+          </ol>
+          <p className="entry-keys">
+            <kbd>Enter</kbd> on, <kbd>Shift Enter</kbd> back
+            <br />
+            <kbd>Alt 0</kbd> source, <kbd>Alt 1</kbd>–<kbd>8</kbd> sections
+            <br />
+            <kbd>Ctrl Z</kbd> takes back
+          </p>
+        </nav>
+        <EntryFields
+          caliberId={caliberId}
+          entry={entry}
+          marks={marks}
+          problems={problems}
+          insist={insist}
+          dispatch={dispatch}
+        />
+        <aside className="entry-side">
+          <FieldHelp
+            cell={cell}
+            readings={keyInCell ? (entry.fields[keyInCell] ?? []) : []}
+            sources={sources}
+            inHand={inHand}
+            namesShown={namesShown}
+            dispatch={dispatch}
+          />
+          <ProofColumn reports={reports} />
+        </aside>
+      </form>
+    </div>
+  )
+}

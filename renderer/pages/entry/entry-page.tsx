@@ -1,0 +1,40 @@
+import { useEffect, useState } from 'react'
+import { blankEntry } from '../../../core/record/entry.ts'
+import { call, useSources } from '../../api/hooks.ts'
+import { failureText } from '../../components/failure-text.ts'
+import { draftMirror } from './draft-mirror.ts'
+import { EntryForm } from './entry-form.tsx'
+import './entry.css'
+
+/** What the form opens with: what this window had not yet kept, else the library's draft, else what is stored. */
+const openForm = async (caliberId: number | null) => {
+  const [stored, { draft }] = await Promise.all([
+    caliberId === null ? blankEntry() : call('caliber.read', { id: caliberId }).then(({ entry }) => entry),
+    call('draft.read', {}),
+  ])
+  const kept = draft?.caliberId === caliberId ? draft.entry : null
+  const opened = draftMirror.read(caliberId) ?? kept ?? stored
+  return { stored, opened: JSON.stringify(opened) === JSON.stringify(stored) ? stored : opened }
+}
+
+/** The entry form: a new caliber, or the change of one. */
+export const EntryPage = ({ caliberId }: { readonly caliberId: number | null }) => {
+  // Read once for each visit: while the form is open, it is the form that knows, whatever else is read again.
+  const [form, setForm] = useState<Awaited<ReturnType<typeof openForm>>>()
+  const [failure, setFailure] = useState<unknown>()
+  const sources = useSources()
+  useEffect(() => {
+    let gone = false
+    openForm(caliberId).then(
+      (opened) => gone || setForm(opened),
+      (error: unknown) => gone || setFailure(error),
+    )
+    return () => {
+      gone = true
+    }
+  }, [caliberId])
+  const error = failure ?? sources.error
+  if (error) return <p className="notice">{failureText(error)}</p>
+  if (form === undefined || sources.data === undefined) return <p className="notice quiet">Opening…</p>
+  return <EntryForm caliberId={caliberId} {...form} sources={sources.data.sources} />
+}

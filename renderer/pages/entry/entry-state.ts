@@ -1,0 +1,195 @@
+import type { CaliberEntry, EntryReading } from '../../../core/exchange/library-file.ts'
+import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
+import type { ListKey } from '../../../core/fields/list-fields.ts'
+import { cellOfField, cellOfList } from './cells.ts'
+import { chosenIndex } from './chosen-reading.ts'
+
+/** The source that rides along on values typed from now on. */
+export interface SourceInHand {
+  readonly source: string
+  readonly page: string
+}
+
+/** One thing done to the entry: where, in what words, and the entry before it. */
+export interface EntryStep {
+  readonly cell: string
+  readonly before: CaliberEntry
+}
+
+export interface EntryState {
+  readonly entry: CaliberEntry
+  readonly past: readonly EntryStep[]
+  readonly future: readonly EntryStep[]
+  /** The cell being typed in: what follows there joins the last step, until it is left. */
+  readonly typingIn: string | null
+  /** Where undo or redo last worked, so that the form can go there. */
+  readonly cameTo: string | null
+  readonly inHand: SourceInHand
+}
+
+export type EntryAction =
+  | {
+      readonly type: 'type-value'
+      readonly key: CaliberFieldKey
+      readonly printed: string
+    }
+  | {
+      readonly type: 'type-in-list'
+      readonly list: ListKey
+      readonly line: number
+      readonly column: string
+      readonly text: string
+    }
+  | { readonly type: 'remove-line'; readonly list: ListKey; readonly line: number }
+  | { readonly type: 'add-reading'; readonly key: CaliberFieldKey }
+  | { readonly type: 'choose-reading'; readonly key: CaliberFieldKey; readonly index: number }
+  | { readonly type: 'give-source'; readonly keys: readonly CaliberFieldKey[] }
+  | { readonly type: 'take-in-hand'; readonly inHand: SourceInHand }
+  | { readonly type: 'leave-cell' }
+  | { readonly type: 'replace'; readonly entry: CaliberEntry }
+  | { readonly type: 'undo' }
+  | { readonly type: 'redo' }
+
+/** How many steps are kept; a whole caliber typed twice over fits. */
+const stepsKept = 400
+
+export const openEntry = (entry: CaliberEntry, inHand: SourceInHand = { source: '', page: '' }): EntryState => ({
+  entry,
+  inHand,
+  past: [],
+  future: [],
+  typingIn: null,
+  cameTo: null,
+})
+
+/** True for the two names, which stand at the head of the entry and have no source. */
+export const isName = (key: CaliberFieldKey): key is 'maker' | 'designation' => key === 'maker' || key === 'designation'
+
+const withSource = (reading: EntryReading, { source, page }: SourceInHand): EntryReading => {
+  const { source: _source, page: _page, ...rest } = reading
+  return source === '' ? rest : { ...rest, source, ...(page === '' ? {} : { page }) }
+}
+
+const withReadings = (entry: CaliberEntry, key: CaliberFieldKey, readings: readonly EntryReading[]): CaliberEntry => ({
+  ...entry,
+  fields: { ...entry.fields, [key]: [...readings] },
+})
+
+/** A value takes the source in hand with its first character; corrected later, it keeps the one it has. */
+const typeValue = (
+  entry: CaliberEntry,
+  { key, printed }: Extract<EntryAction, { type: 'type-value' }>,
+  inHand: SourceInHand,
+): CaliberEntry => {
+  if (isName(key)) return { ...entry, [key]: printed }
+  const readings = entry.fields[key] ?? []
+  const at = chosenIndex(readings)
+  const reading = readings[at]
+  if (reading === undefined) return withReadings(entry, key, [withSource({ printed }, inHand)])
+  const typed = { ...reading, printed }
+  return withReadings(entry, key, readings.with(at, reading.printed === '' ? withSource(typed, inHand) : typed))
+}
+
+const typeInList = (
+  entry: CaliberEntry,
+  { list, line, column, text }: Extract<EntryAction, { type: 'type-in-list' }>,
+): CaliberEntry => {
+  const lines = entry[list]
+  const typed = { ...lines[line], [column]: text }
+  return { ...entry, [list]: line < lines.length ? lines.with(line, typed) : [...lines, typed] }
+}
+
+const addReading = (entry: CaliberEntry, key: CaliberFieldKey, inHand: SourceInHand): CaliberEntry => {
+  const stated = (entry.fields[key] ?? []).filter((reading) => reading.printed !== '')
+  const others = stated.map((reading) => ({ ...reading, chosen: false }))
+  return withReadings(entry, key, [...others, { ...withSource({ printed: '' }, inHand), chosen: true }])
+}
+
+const chooseReading = (entry: CaliberEntry, key: CaliberFieldKey, index: number): CaliberEntry =>
+  withReadings(
+    entry,
+    key,
+    (entry.fields[key] ?? []).map((reading, at) => ({ ...reading, chosen: at === index })),
+  )
+
+const giveSource = (entry: CaliberEntry, keys: readonly CaliberFieldKey[], inHand: SourceInHand): CaliberEntry =>
+  keys.reduce((given, key) => {
+    const readings = given.fields[key] ?? []
+    const at = chosenIndex(readings)
+    const reading = readings[at]
+    return reading === undefined ? given : withReadings(given, key, readings.with(at, withSource(reading, inHand)))
+  }, entry)
+
+/** Adds a step; typing that goes on in the same cell joins the step before. */
+const stepTo = (state: EntryState, entry: CaliberEntry, cell: string, typing: boolean): EntryState => ({
+  ...state,
+  entry,
+  past:
+    typing && state.typingIn === cell
+      ? state.past
+      : [...state.past.slice(-(stepsKept - 1)), { cell, before: state.entry }],
+  future: [],
+  typingIn: typing ? cell : null,
+  cameTo: null,
+})
+
+const undo = (state: EntryState): EntryState => {
+  const step = state.past.at(-1)
+  if (step === undefined) return state
+  return {
+    ...state,
+    entry: step.before,
+    past: state.past.slice(0, -1),
+    future: [{ cell: step.cell, before: state.entry }, ...state.future],
+    typingIn: null,
+    cameTo: step.cell,
+  }
+}
+
+const redo = (state: EntryState): EntryState => {
+  const [step, ...future] = state.future
+  if (step === undefined) return state
+  return {
+    ...state,
+    entry: step.before,
+    past: [...state.past, { cell: step.cell, before: state.entry }],
+    future,
+    typingIn: null,
+    cameTo: step.cell,
+  }
+}
+
+/** Every change of an entry being typed, each a step that can be taken back and done again. */
+export const entryReducer = (state: EntryState, action: EntryAction): EntryState => {
+  const { entry } = state
+  switch (action.type) {
+    case 'type-value':
+      return stepTo(state, typeValue(entry, action, state.inHand), cellOfField(action.key), true)
+    case 'type-in-list':
+      return stepTo(state, typeInList(entry, action), cellOfList(action.list, action.line, action.column), true)
+    case 'remove-line': {
+      if (action.line >= entry[action.list].length) return state
+      const lines = entry[action.list].toSpliced(action.line, 1)
+      return stepTo(state, { ...entry, [action.list]: lines }, cellOfList(action.list, action.line), false)
+    }
+    case 'add-reading':
+      return stepTo(state, addReading(entry, action.key, state.inHand), cellOfField(action.key), false)
+    case 'choose-reading':
+      return stepTo(state, chooseReading(entry, action.key, action.index), cellOfField(action.key), false)
+    case 'give-source': {
+      const [first] = action.keys
+      if (first === undefined) return state
+      return stepTo(state, giveSource(entry, action.keys, state.inHand), cellOfField(first), false)
+    }
+    case 'replace':
+      return stepTo(state, action.entry, cellOfField('maker'), false)
+    case 'take-in-hand':
+      return { ...state, inHand: action.inHand }
+    case 'leave-cell':
+      return state.typingIn === null ? state : { ...state, typingIn: null }
+    case 'undo':
+      return undo(state)
+    case 'redo':
+      return redo(state)
+  }
+}

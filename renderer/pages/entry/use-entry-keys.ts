@@ -1,0 +1,54 @@
+import { useEffect, useRef } from 'react'
+
+export interface EntryKeys {
+  readonly save: () => void
+  readonly leave: () => void
+  readonly undo: () => void
+  readonly redo: () => void
+  /** 0 is the source bar, 1 the first section. */
+  readonly jump: (section: number) => void
+  readonly toggleNames: () => void
+  readonly giveSource: () => void
+  readonly addReading: () => void
+}
+
+const chosenKey = (event: KeyboardEvent, keys: EntryKeys): (() => void) | undefined => {
+  const held = event.ctrlKey || event.metaKey
+  const letter = event.key.toLowerCase()
+  if (held && !event.altKey) {
+    if (letter === 's' || event.key === 'Enter') return keys.save
+    if (letter === 'z') return event.shiftKey ? keys.redo : keys.undo
+    if (letter === 'y') return keys.redo
+    return undefined
+  }
+  if (event.altKey && !held) {
+    const digit = /^Digit(\d)$/.exec(event.code)?.[1]
+    if (digit !== undefined) return () => keys.jump(Number(digit))
+    if (event.code === 'KeyT') return keys.giveSource
+    if (event.code === 'KeyR') return keys.addReading
+    return undefined
+  }
+  if (event.key === 'F1') return keys.toggleNames
+  if (event.key === 'Escape') return keys.leave
+  return undefined
+}
+
+/** The keys of the entry page, before those of the frame. */
+export const useEntryKeys = (keys: EntryKeys): void => {
+  const latest = useRef(keys)
+  useEffect(() => {
+    latest.current = keys
+  })
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      if (event.isComposing || document.querySelector('dialog[open], [role="dialog"]')) return
+      const run = chosenKey(event, latest.current)
+      if (!run) return
+      event.preventDefault()
+      event.stopPropagation()
+      run()
+    }
+    addEventListener('keydown', press, { capture: true })
+    return () => removeEventListener('keydown', press, { capture: true })
+  }, [])
+}
