@@ -8,6 +8,7 @@ import { countsWhere, fractionsOf } from './train-working.ts'
 
 const wholeVibration = 0.5
 
+/** The counts from centre wheel to escape wheel give the stated beat rate. */
 export const beatRateFollowsTrain = defineProof({
   id: 'beat-rate-follows-train',
   title: 'Beat rate follows the train',

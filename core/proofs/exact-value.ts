@@ -3,7 +3,7 @@ import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import type { Caliber } from '../record/caliber.ts'
 
 /**
- * A stated value as an exact fraction: as its chosen reading was printed, or else as the shortest decimal that gives the number.
+ * A stated value as an exact fraction: as its chosen reading was printed, or else as the simplest fraction that the number stands for.
  * @example
  * exactValue({}, 'springHeightMm', 1.6).toFraction() // '8/5'
  */
@@ -15,7 +15,7 @@ const nearEdge = 1e-6
 /**
  * The sign of a difference against an edge; where the two lie too close for binary numbers to tell, the fractions decide.
  * @example
- * sideOf(0.02999999999999, 0.03, () => new Fraction(3, 100)) // 0
+ * sideOf(0.1, 0.03, () => exactValue({}, 'springHeightMm', 0.1)) // 1
  */
 export const sideOf = (difference: number, edge: number, exactly: () => Fraction): number =>
   Math.abs(difference - edge) > nearEdge ? Math.sign(difference - edge) : exactly().compare(new Fraction(String(edge)))
@@ -23,7 +23,11 @@ export const sideOf = (difference: number, edge: number, exactly: () => Fraction
 /** A number without the noise that binary subtraction leaves behind its ninth decimal. */
 export const plain = (value: number): number => Math.round(value * 1e9) / 1e9
 
-/** A fraction as a number where a decimal holds it, else as a whole number and a fraction: `9973 1/3`. */
+/**
+ * A fraction as a number where a decimal holds it, else as a whole number and a fraction.
+ * @example
+ * asWritten(exactValue({}, 'hoursPerCentreTurn', 4 / 3)) // '1 1/3'
+ */
 export const asWritten = (value: Fraction): number | string => {
   let rest = value.d
   while (rest % 2n === 0n) rest /= 2n

@@ -26,6 +26,7 @@ const used = [
   'hoursPerCentreTurn',
 ] as const
 
+/** The stated hours of going lie within what the spring and the barrel’s speed give. */
 export const goingHoursFollowSpring = defineProof({
   id: 'going-hours-follow-spring',
   title: 'Going hours follow the spring',

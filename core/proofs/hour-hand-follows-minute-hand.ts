@@ -3,6 +3,7 @@ import { defineProof } from './define-proof.ts'
 import { asWritten } from './exact-value.ts'
 import { fractionsOf } from './train-working.ts'
 
+/** The motion work turns the hour hand once in 12 turns of the minute hand, or in 24 with a 24-hour dial. */
 export const hourHandFollowsMinuteHand = defineProof({
   id: 'hour-hand-follows-minute-hand',
   title: 'Hour hand follows the minute hand',

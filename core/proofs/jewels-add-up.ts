@@ -1,5 +1,6 @@
 import { defineProof } from './define-proof.ts'
 
+/** The jewels listed by place come to the stated total. */
 export const jewelsAddUp = defineProof({
   id: 'jewels-add-up',
   title: 'Jewels add up',

@@ -36,6 +36,7 @@ const trainKeys = [
   'hoursPerCentreTurn',
 ] as const
 
+/** The arbor that carries the seconds hand turns exactly 60 times an hour. */
 export const secondsHandTurnsOnceAMinute = defineProof({
   id: 'seconds-hand-turns-once-a-minute',
   title: 'Seconds hand turns once a minute',

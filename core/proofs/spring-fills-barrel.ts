@@ -6,6 +6,7 @@ const best = 0.5
 const usual = 0.1
 const borne = 0.17
 
+/** The spring takes about half of the free space in its barrel. */
 export const springFillsBarrel = defineProof({
   id: 'spring-fills-barrel',
   title: 'Spring fills the barrel',

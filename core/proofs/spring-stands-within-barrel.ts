@@ -5,6 +5,7 @@ const usualMm = 0.1
 const closeMm = 0.03
 const looseMm = 0.25
 
+/** The spring stands below the lid, with a little play and not too much. */
 export const springStandsWithinBarrel = defineProof({
   id: 'spring-stands-within-barrel',
   title: 'Spring stands within the barrel',
