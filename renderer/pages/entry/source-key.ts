@@ -5,6 +5,7 @@ export const sourceKey = (
 ): string => {
   const words = (author.trim() || title)
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .split(/[^\p{L}\p{N}]+/u)
     .map((word) => word.replace(/[^a-z0-9]/g, ''))

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest'
+import { blankEntry } from '../../../../core/record/entry.ts'
+import { readEntry } from '../../../../core/record/read-entry.ts'
+import { proofMarks, titledReports } from '../../../../renderer/pages/entry/proof-marks.ts'
+
+const train = {
+  beatRateVph: '18000',
+  centreWheel: '80',
+  thirdPinion: '10',
+  fourthPinion: '10',
+  fourthWheel: '80',
+  escapePinion: '8',
+  escapeTeeth: '15',
+}
+const marksOf = (thirdWheel: string) => {
+  const fields = Object.fromEntries(
+    Object.entries({ ...train, thirdWheel }).map(([key, printed]) => [key, [{ printed }]]),
+  )
+  return proofMarks(titledReports(readEntry({ ...blankEntry(), fields }).caliber))
+}
+
+test('a third wheel of 57 for 75 marks every field of the train with the proof that disagrees', () => {
+  const marks = marksOf('57')
+  expect(marks.get('thirdWheel')?.outcome).toBe('disagrees')
+  expect(marks.get('thirdWheel')?.text).toContain('Beat rate follows the train')
+  expect(marks.get('escapeTeeth')?.outcome).toBe('disagrees')
+})
+
+test('a train that agrees marks nothing', () => {
+  expect(marksOf('75').size).toBe(0)
+})
