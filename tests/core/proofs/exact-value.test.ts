@@ -1,0 +1,24 @@
+import Fraction from 'fraction.js'
+import { expect, it } from 'vitest'
+import { asWritten, exactValue, plain, sideOf } from '../../../core/proofs/exact-value.ts'
+
+it('takes the chosen reading before the number', () => {
+  const quantity = { value: 0.33, exact: new Fraction(1, 3), unit: 'ratio', halfStep: 0 } as const
+  const reading = { printed: '1/3', value: 0.33, quantity }
+  const chosen = { hoursPerCentreTurn: [{ ...reading, chosen: true }] }
+  expect(exactValue(chosen, 'hoursPerCentreTurn', 0.33).toFraction()).toBe('1/3')
+  const other = { hoursPerCentreTurn: [{ ...reading, chosen: false }] }
+  expect(exactValue(other, 'hoursPerCentreTurn', 0.33).toFraction()).toBe('33/100')
+})
+
+it('lets fractions decide where binary numbers lie on the wrong side of an edge', () => {
+  expect(1.13 - 1.1).toBeLessThan(0.03 + 1e-12)
+  expect(sideOf(1.13 - 1.1, 0.03, () => new Fraction('1.13').sub('1.1'))).toBe(0)
+  expect(sideOf(0.2, 0.03, () => new Fraction(1, 5))).toBe(1)
+})
+
+it('writes decimals as numbers and other fractions as whole and part', () => {
+  expect(asWritten(new Fraction(57, 5))).toBe(11.4)
+  expect(asWritten(new Fraction(29920, 3))).toBe('9973 1/3')
+  expect(plain(1.6 - 1.5)).toBe(0.1)
+})
