@@ -5,7 +5,7 @@ import type { CaliberValues } from '../record/caliber.ts'
 export type TrainArbor = 'barrel' | 'intermediate' | 'centre' | 'third' | 'fourth' | 'fifth' | 'escape'
 
 /** The wheel on each arbor that drives the next. */
-export const wheelKeys = {
+const wheelKeys = {
   barrel: 'barrelTeeth',
   intermediate: 'intermediateWheel',
   centre: 'centreWheel',
@@ -15,7 +15,7 @@ export const wheelKeys = {
 } as const satisfies Partial<Record<TrainArbor, CaliberFieldKey>>
 
 /** The pinion by which each arbor is driven. */
-export const pinionKeys = {
+const pinionKeys = {
   intermediate: 'intermediatePinion',
   centre: 'centrePinion',
   third: 'thirdPinion',

@@ -21,7 +21,7 @@ const watch: CaliberValues = {
 
 it('says what was stated, what was found, by how much and what to do', () => {
   expect(report('beat-rate-follows-train', watch).message).toBe(
-    '18\u2009000 vibrations an hour is stated; the train gives 17\u2009760, 240 less (1152 s a day). ' +
+    '18\u202f000 vibrations an hour is stated; the train gives 17\u202f760, 240 less (1152 s a day). ' +
       'Count the wheels and pinions again, or look the rate up in another source.',
   )
 })
