@@ -19,7 +19,7 @@ const electronProgram = (): string | null => {
   const named = join(pack, 'path.txt')
   const usual = { darwin: 'Electron.app/Contents/MacOS/Electron', win32: 'electron.exe' }[process.platform as string]
   const program = existsSync(named) ? readFileSync(named, 'utf8').trim() : (usual ?? 'electron')
-  const file = join(process.env['ELECTRON_OVERRIDE_DIST_PATH'] ?? join(pack, 'dist'), program)
+  const file = join(process.env.ELECTRON_OVERRIDE_DIST_PATH ?? join(pack, 'dist'), program)
   return existsSync(file) ? file : null
 }
 

@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process'
 /** Opens an address in the default browser, where there is a screen to show one. */
 export const openInBrowser = (address: string): void => {
   const { platform, env } = process
-  if (platform === 'linux' && !env['DISPLAY'] && !env['WAYLAND_DISPLAY']) return
+  if (platform === 'linux' && !env.DISPLAY && !env.WAYLAND_DISPLAY) return
   const [program, ...args] =
     platform === 'darwin'
       ? ['open', address]

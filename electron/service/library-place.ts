@@ -7,12 +7,12 @@ export const libraryPlace = (
   platform: string,
   home: string = homedir(),
 ): string => {
-  if (env['LIGNEBOOK_LIBRARY']) return env['LIGNEBOOK_LIBRARY']
+  if (env.LIGNEBOOK_LIBRARY) return env.LIGNEBOOK_LIBRARY
   const data =
     platform === 'darwin'
       ? join(home, 'Library', 'Application Support')
       : platform === 'win32'
-        ? (env['APPDATA'] ?? join(home, 'AppData', 'Roaming'))
-        : (env['XDG_DATA_HOME'] ?? join(home, '.local', 'share'))
+        ? (env.APPDATA ?? join(home, 'AppData', 'Roaming'))
+        : (env.XDG_DATA_HOME ?? join(home, '.local', 'share'))
   return join(data, 'Lignebook', 'library.sqlite')
 }

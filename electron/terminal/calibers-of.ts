@@ -17,9 +17,9 @@ export const calibersOf = async (input: CommandInput): Promise<readonly NamedCal
   const { options, words } = input
   const [file, ...more] = words
   if (more.length > 0) throw new UnusableInput(`One file at a time: ${more.join(' ')} is one too many.`)
-  if (file !== undefined && options['library'] !== undefined)
+  if (file !== undefined && options.library !== undefined)
     throw new UnusableInput('Name a file or a library with --library, not both.')
-  const place = file ?? String(options['library'] ?? 'the library')
+  const place = file ?? String(options.library ?? 'the library')
   const text = file === undefined ? await exported(input) : readText(file)
   const all = readLibraryFile(text, place).calibers.map((inFile, i) => {
     const entry = openCaliber(inFile)

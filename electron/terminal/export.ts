@@ -19,7 +19,7 @@ export const exportCommand: Command = {
     })
     writeWhole(file, text)
     const calibers = (JSON.parse(text) as { calibers: unknown[] }).calibers.length
-    if (options['json']) printJson(io, { file, calibers })
+    if (options.json) printJson(io, { file, calibers })
     else io.out(`${calibers === 1 ? '1 caliber' : `${calibers} calibers`} written to ${file}.\n`)
     return 0
   },

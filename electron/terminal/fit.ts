@@ -32,7 +32,7 @@ export const fit: Command = {
       designation,
       ...fitSpring(caliber.values),
     }))
-    if (input.options['json']) printJson(input.io, { fits })
+    if (input.options.json) printJson(input.io, { fits })
     else
       for (const { maker, designation, ...figures } of fits) {
         const rows = Object.entries(headings).map(([key, heading]) => {

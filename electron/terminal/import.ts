@@ -17,7 +17,7 @@ export const importCommand: Command = {
     const text = readText(file)
     const dryRun = options['dry-run'] === true
     const counts = await bringIn(input, { name: basename(file), text, dryRun })
-    if (options['json']) printJson(io, counts)
+    if (options.json) printJson(io, counts)
     else io.out(`${wordImport(counts, dryRun).join('\n')}\n`)
     const [refused] = counts.refused
     if (refused) io.err(`${file}, ${refused.path}: ${refused.reason}\n`)

@@ -13,7 +13,7 @@ export const prove: Command = {
       designation,
       proofs: proofReports(caliber),
     }))
-    if (input.options['json']) printJson(input.io, { calibers })
+    if (input.options.json) printJson(input.io, { calibers })
     else
       for (const { maker, designation, proofs } of calibers) {
         input.io.out(`${maker} ${designation}\n`)

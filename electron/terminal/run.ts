@@ -52,7 +52,7 @@ export const run = async (args: readonly string[], io: TerminalIo): Promise<Exit
       throw new UnusableInput(`Unknown command '${name}'. Known are ${Object.keys(commands).join(', ')}; see --help.`)
     const command = await load()
     const { values, positionals } = parse(rest, command.options)
-    if (values['help']) {
+    if (values.help) {
       io.out(`${command.usage}\n${command.does}\n`)
       return 0
     }

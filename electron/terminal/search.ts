@@ -13,7 +13,7 @@ export const search: Command = {
     const { withLibrary } = await import('./with-library.ts')
     const { hits } = await withLibrary(input, { create: false }, (call) => call('calibers.search', { words }))
     const calibers = hits.map(({ maker, designation, why }) => ({ maker, designation, why: wordSearchReason(why) }))
-    if (input.options['json']) printJson(input.io, { calibers })
+    if (input.options.json) printJson(input.io, { calibers })
     else if (calibers.length === 0) input.io.out(`Nothing in the library answers to '${words}'.\n`)
     else input.io.out(`${table(calibers.map(({ maker, designation, why }) => [maker, designation, why]))}\n`)
     return calibers.length > 0 ? 0 : 1

@@ -6,7 +6,7 @@ import type { CommandInput } from './command.ts'
 
 /** The library that was named, or the user's own. */
 export const libraryOf = ({ options, io }: CommandInput): string =>
-  typeof options['library'] === 'string' ? options['library'] : libraryPlace(io.env, process.platform)
+  typeof options.library === 'string' ? options.library : libraryPlace(io.env, process.platform)
 
 /** Opens the library that was named, or the user's own, for as long as the work takes. */
 export const withLibrary = async <T>(
