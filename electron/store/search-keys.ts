@@ -12,7 +12,7 @@ const unmarked: Readonly<Record<string, string>> = {
 const ascii = /^[\x20-\x7e]*$/
 
 /** Letters without case or marks: `Größe` and `grosse` are one word to a search. */
-const plain = (text: string): string =>
+export const plain = (text: string): string =>
   ascii.test(text)
     ? text.toLowerCase()
     : text

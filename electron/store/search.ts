@@ -1,7 +1,7 @@
 import type { CaliberRow, SearchReason } from '../../core/api/contract.ts'
 import { readQuantity } from '../../core/quantities/read-quantity.ts'
 import type { Library } from './library.ts'
-import { after, compact, folded, wordsOf } from './search-keys.ts'
+import { after, plain, wordsOf } from './search-keys.ts'
 import { type SearchStatements, searchStatements } from './search-statements.ts'
 import { correctionsOf } from './spelling-lookup.ts'
 
@@ -30,31 +30,28 @@ const mostMakers = 20
 
 /** Calibers for the words in the search box: the surest ways of finding first, each hit once, with why it was found. */
 export const searchCalibers = async (library: Library, words: string, limit: number): Promise<SearchHit[]> => {
+  const parted = wordsOf(words).slice(0, 12)
   const typed: Typed = {
     text: words.trim(),
-    words: wordsOf(words).slice(0, 12),
-    folded: folded(words),
-    compact: compact(words),
+    words: parted,
+    folded: parted.join(' '),
+    compact: parted.join(''),
     statements: searchStatements(library),
     library,
   }
   const hits = new Map<number, SearchHit>()
   if (typed.words.length === 0) return []
-  for (const tier of tiers) {
-    for (const { rows, why } of tier(typed, limit)) {
-      for (const row of rows) {
-        if (hits.size >= limit) return [...hits.values()]
-        if (!hits.has(row.id)) hits.set(row.id, { ...row, why: why(row) })
-      }
-    }
+  const take = ({ rows, why }: Found) => {
+    for (const row of rows) if (hits.size < limit && !hits.has(row.id)) hits.set(row.id, withReason(row, why))
+    return hits.size >= limit
   }
-  if (hits.size === 0) {
-    for (const { rows, why } of bySpelling(typed, limit)) {
-      for (const row of rows) if (hits.size < limit) hits.set(row.id, { ...row, why: why(row) })
-    }
-  }
+  for (const tier of tiers) for (const found of tier(typed, limit)) if (take(found)) return [...hits.values()]
+  if (hits.size === 0) for (const found of bySpelling(typed, limit)) take(found)
   return [...hits.values()]
 }
+
+/** The row itself is given its reason: it was fetched for this search alone. */
+const withReason = (row: CaliberRow, why: Found['why']): SearchHit => Object.assign(row, { why: why(row) })
 
 const byDesignation: Tier = function* ({ compact, statements }, wanted) {
   yield {
@@ -118,10 +115,7 @@ const bySize: Tier = function* ({ text, statements }, wanted) {
 
 const byWords: Tier = function* (typed, wanted) {
   const why = (row: CaliberRow): SearchReason => ({ code: 'words', matched: matchedWords(typed, row) })
-  const whole = typed.words.map((word) => `"${word}"`)
   const prefixes = typed.words.map((word) => `"${word}"*`)
-  if (typed.words.length > 1)
-    yield { rows: typed.statements.words([...whole.slice(0, -1), prefixes.at(-1)].join(' '), wanted), why }
   yield { rows: typed.statements.words(prefixes.join(' '), wanted), why }
 }
 
@@ -135,8 +129,8 @@ const bySpelling: Tier = function* ({ library, words, statements }, wanted) {
   yield {
     rows: statements.words(query, wanted),
     why: ({ id }) => {
-      const matched = statements.text(id).match(/[\p{L}\p{N}]+/gu) ?? []
-      const found = matched.filter((word) => near.has(folded(word)))
+      const matched = storedWords(statements.text(id))
+      const found = matched.filter((word) => near.has(plain(word)))
       return { code: 'spelling', matched: [...new Set(found)].join(' ') }
     },
   }
@@ -151,7 +145,9 @@ const matchedWords = ({ words, statements }: Typed, { id, maker, designation }: 
   return [...new Set(all)].join(' ') || designation
 }
 
+const storedWords = (text: string): readonly string[] => text.match(/[\p{L}\p{N}\p{M}]+/gu) ?? []
+
 const wordsMatching = (text: string, typed: readonly string[]): string[] => {
-  const stored = text.match(/[\p{L}\p{N}\p{M}]+/gu) ?? []
-  return typed.flatMap((word) => stored.find((candidate) => folded(candidate).startsWith(word)) ?? [])
+  const stored = storedWords(text)
+  return typed.flatMap((word) => stored.find((candidate) => plain(candidate).startsWith(word)) ?? [])
 }

@@ -6,8 +6,10 @@ const mostCorrections = 8
 /** Words of the library that a typed word may have been meant for, nearest first. */
 export const correctionsOf = (library: Library, typed: string): string[] => {
   if (!isSpelt(typed)) return []
-  const lookUp = library.prepare('select word from spelling where deleted = ? limit 200').pluck()
-  const candidates = new Set(deletionsOf(typed).flatMap((deleted) => lookUp.all(deleted) as string[]))
+  const lookUp = library
+    .prepare('select word from spelling where deleted in (select value from json_each(?)) limit 1000')
+    .pluck()
+  const candidates = new Set(lookUp.all(JSON.stringify(deletionsOf(typed))) as string[])
   return [...candidates]
     .map((word) => ({ word, edits: editsBetween(typed, word) }))
     .filter(({ word, edits }) => edits > 0 && edits <= slipsIn(typed.length > word.length ? typed : word))

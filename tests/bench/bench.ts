@@ -175,7 +175,7 @@ try {
   )
   await library.close()
   measureProving()
-  for (const line of await startPage(tell)) add(line)
+  for (const line of await startPage(file, tell)) add(line)
 } finally {
   rmSync(folder, { recursive: true, force: true })
 }

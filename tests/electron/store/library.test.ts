@@ -172,3 +172,19 @@ test('a backup is whole, is named only when checked, and opens as a library', as
   expect(await countCalibers(opened)).toBe(1)
   await opened.close()
 })
+
+test('an older library is copied and checked before it is migrated, and a migration that fails leaves it as it was', async () => {
+  const file = await closedLibrary()
+  const older = new Database(file)
+  // Claims to be older than it is, so that the first migration meets its own tables and fails.
+  older.pragma('user_version = 1')
+  older.close()
+  await expect(openLibrary(file, options)).rejects.toThrow('already exists')
+  const copy = readdirSync(join(file, '..')).find((name) => name.includes('.before-schema-'))
+  for (const each of [file, join(file, '..', copy ?? '')]) {
+    const connection = new Database(each, { readonly: true })
+    expect(connection.pragma('user_version', { simple: true })).toBe(1)
+    expect(connection.prepare('select designation from caliber').pluck().all()).toEqual(['17-220'])
+    connection.close()
+  }
+})
