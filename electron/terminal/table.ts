@@ -1,7 +1,7 @@
 /** Sets rows in columns for a person: numbers to the right, the rest to the left. */
 export const table = (rows: readonly (readonly string[])[]): string => {
-  const widths: number[] = []
-  for (const row of rows) row.forEach((cell, i) => widths.splice(i, 1, Math.max(widths[i] ?? 0, cell.length)))
+  const columns = Math.max(0, ...rows.map((row) => row.length))
+  const widths = Array.from({ length: columns }, (_, i) => Math.max(...rows.map((row) => row[i]?.length ?? 0)))
   const isNumber = (cell: string) => /^[−-]?[\d\u2009.]+( h| mm)?$/.test(cell)
   return rows
     .map((row) =>

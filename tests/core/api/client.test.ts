@@ -1,20 +1,17 @@
 import { expect, test } from 'vitest'
 import { createClient } from '../../../core/api/client.ts'
-import { LignebookError } from '../../../core/api/errors.ts'
 
-test('a client hands back the value of an answer', async () => {
-  const call = createClient(async () => ({ ok: true, value: { text: '{}' } }))
-  expect(await call('exchange.export', {})).toEqual({ text: '{}' })
+test('a caller is handed the value of a good answer', async () => {
+  const call = createClient(async () => ({ ok: true, value: { hits: [] } }))
+  expect(await call('calibers.search', { words: 'x' })).toEqual({ hits: [] })
 })
 
-test('a client throws the failure of an answer', async () => {
-  const call = createClient(async () => ({ ok: false, failure: { code: 'not-found', details: { id: 4 } } }))
-  const error: unknown = await call('caliber.read', { id: 4 }).catch((thrown: unknown) => thrown)
-  expect(error).toBeInstanceOf(LignebookError)
-  expect((error as LignebookError).failure).toEqual({ code: 'not-found', details: { id: 4 } })
+test('a failure is thrown with its code and details', async () => {
+  const call = createClient(async () => ({ ok: false, failure: { code: 'disk-full', details: {} } }))
+  await expect(call('draft.discard', {})).rejects.toMatchObject({ failure: { code: 'disk-full', details: {} } })
 })
 
-test('a host cannot hand the page a value that the contract does not know', async () => {
-  const call = createClient(async () => ({ ok: true, value: { text: 7, more: true } }))
-  await expect(call('exchange.export', {})).rejects.toThrow()
+test('an answer of another shape is not taken', async () => {
+  const call = createClient(async () => ({ ok: true, value: { hits: 'all' } }))
+  await expect(call('calibers.search', { words: 'x' })).rejects.toThrow()
 })

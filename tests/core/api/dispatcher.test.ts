@@ -1,84 +1,71 @@
-import { describe, expect, test, vi } from 'vitest'
-import { type CallName, contract, type Handlers } from '../../../core/api/contract.ts'
+import { expect, test } from 'vitest'
+import { contract, type Handlers } from '../../../core/api/contract.ts'
 import { createDispatcher, writes } from '../../../core/api/dispatcher.ts'
 import { LignebookError } from '../../../core/api/errors.ts'
 
-const refuse = () => {
-  throw new LignebookError('not-found', { id: 7 })
-}
-/** Handlers that refuse every call but the few under test. */
-const handlers = (some: Partial<Handlers>): Handlers => ({
-  ...(Object.fromEntries(Object.keys(contract).map((name) => [name, refuse])) as unknown as Handlers),
-  ...some,
-})
+/** Handlers of which only the ones under test do anything. */
+const only = (some: Partial<Handlers>): Handlers =>
+  new Proxy(some, {
+    get: (target, name) =>
+      Reflect.get(target, name) ??
+      (() => {
+        throw new Error(`no handler ${String(name)}`)
+      }),
+  }) as Handlers
 
-const dispatch = (some: Partial<Handlers>, report = vi.fn()) => createDispatcher(handlers(some), report)
+const reported: unknown[] = []
+const over = (some: Partial<Handlers>) => createDispatcher(only(some), (name, error) => reported.push([name, error]))
 
-test('an answer crosses as a plain value', async () => {
-  const answer = await dispatch({ 'caliber.save': () => ({ id: 3 }) })('caliber.save', {
-    caliberId: null,
-    entry: {
-      maker: 'Verrin',
-      designation: '17-220',
-      fields: {},
-      jewels: [],
-      lubrication: [],
-      depths: [],
-      parts: [],
-      stripOrder: [],
+test('the input is parsed at the door, with its defaults filled in', async () => {
+  const seen: unknown[] = []
+  const dispatch = over({
+    'calibers.search': (input) => {
+      seen.push(input)
+      return { hits: [] }
     },
   })
-  expect(answer).toEqual({ ok: true, value: { id: 3 } })
+  expect(await dispatch('calibers.search', { words: 'x' })).toEqual({ ok: true, value: { hits: [] } })
+  expect(seen).toEqual([{ words: 'x', limit: 50 }])
 })
 
-describe('a call that cannot be answered fails as data', () => {
-  test.each(['no.such-call', 'constructor', '__proto__', 'toString', ''])('unknown name %j', async (name) => {
-    expect(await dispatch({})(name, {})).toEqual({ ok: false, failure: { code: 'unknown-call', details: { name } } })
-  })
+test.each([null, undefined, 7, 'x', [], { id: 0 }, { id: '1' }, { id: 1, more: 1 }, { id: 1.5 }])(
+  'input %j of caliber.read is refused before the handler',
+  async (input) => {
+    expect(await over({})('caliber.read', input)).toMatchObject({ ok: false, failure: { code: 'bad-input' } })
+  },
+)
 
-  test('input that the contract refuses is named by place and never reaches the handler', async () => {
-    const read = vi.fn(refuse)
-    const answer = await dispatch({ 'caliber.read': read })('caliber.read', { id: -1 })
-    expect(answer).toMatchObject({
-      ok: false,
-      failure: { code: 'bad-input', details: { call: 'caliber.read', where: 'id' } },
-    })
-    expect(read).not.toHaveBeenCalled()
-  })
-
-  test('a failure of our own crosses with its code and details', async () => {
-    const answer = await dispatch({})('caliber.read', { id: 7 })
-    expect(answer).toEqual({ ok: false, failure: { code: 'not-found', details: { id: 7 } } })
-  })
-
-  test('an unforeseen error is reported here and crosses without its text', async () => {
-    const report = vi.fn()
-    const trouble = new Error('/home/someone/secret')
-    const answer = await dispatch({ 'caliber.read': () => Promise.reject(trouble) }, report)('caliber.read', { id: 7 })
-    expect(answer).toEqual({ ok: false, failure: { code: 'internal', details: { call: 'caliber.read' } } })
-    expect(report).toHaveBeenCalledWith('caliber.read', trouble)
-  })
-
-  test('an answer that breaks the contract does not cross', async () => {
-    const wrong = { id: 'seven' } as unknown as { id: number }
-    const answer = await dispatch({ 'caliber.save': () => wrong })('caliber.save', {
-      caliberId: null,
-      entry: {
-        maker: '',
-        designation: '',
-        fields: {},
-        jewels: [],
-        lubrication: [],
-        depths: [],
-        parts: [],
-        stripOrder: [],
-      },
-    })
-    expect(answer).toMatchObject({ ok: false, failure: { code: 'internal' } })
-  })
+test('an input that hides a prototype changes no prototype', async () => {
+  const input: unknown = JSON.parse('{"id":1,"__proto__":{"polluted":true}}')
+  await over({})('caliber.read', input)
+  expect(({} as { polluted?: boolean }).polluted).toBeUndefined()
 })
 
-test('the calls that change the library are told from those that read it', () => {
-  for (const name of Object.keys(contract)) expect(writes(name)).toBe(contract[name as CallName].access === 'write')
-  expect(writes('constructor')).toBe(false)
+test.each(['nowhere', '__proto__', 'constructor', 'toString', ''])('there is no call %j', async (name) => {
+  expect(await over({})(name, {})).toEqual({ ok: false, failure: { code: 'unknown-call', details: { name } } })
+  expect(writes(name)).toBe(false)
+})
+
+test('a failure made on purpose crosses with its details, any other without its text', async () => {
+  const dispatch = over({
+    'caliber.read': ({ id }) => {
+      throw id === 1 ? new LignebookError('not-found', { what: 'This caliber' }) : new Error('select * from secret')
+    },
+  })
+  expect(await dispatch('caliber.read', { id: 1 })).toEqual({
+    ok: false,
+    failure: { code: 'not-found', details: { what: 'This caliber' } },
+  })
+  const answer = await dispatch('caliber.read', { id: 2 })
+  expect(answer).toEqual({ ok: false, failure: { code: 'internal', details: { call: 'caliber.read' } } })
+  expect(reported.at(-1)).toMatchObject(['caliber.read', { message: 'select * from secret' }])
+})
+
+test('an answer that the contract does not allow never leaves', async () => {
+  const dispatch = over({ 'caliber.remove': () => ({ more: 1 }) as never })
+  expect(await dispatch('caliber.remove', { id: 1 })).toMatchObject({ ok: false, failure: { code: 'internal' } })
+})
+
+test('a call writes exactly where its row says so', () => {
+  for (const [name, { access }] of Object.entries(contract)) expect(writes(name)).toBe(access === 'write')
 })
