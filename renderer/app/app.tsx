@@ -11,6 +11,9 @@ import { say } from '../components/say.ts'
 import { StatusLine } from '../components/status-line.tsx'
 import { CaliberPage } from '../pages/caliber-page.tsx'
 import { CalibersPage } from '../pages/calibers-page.tsx'
+import { EditAtField } from '../pages/edit-at-field.tsx'
+import { EntryPage } from '../pages/entry/entry-page.tsx'
+import { listPlace } from '../pages/list-place.ts'
 import { themes, useLook } from './theme.ts'
 
 const themeIcons = { system: SunMoon, day: Sun, night: Moon } as const
@@ -48,7 +51,14 @@ const Frame = () => {
     { label: 'Show commands', keys: ['Ctrl+K'], run: () => setOpen('commands') },
     { label: 'Show the keys', keys: ['?'], run: () => setOpen('keys') },
     { label: 'Go to calibers', keys: ['G'], run: () => go('/') },
-    { label: 'Find a caliber', keys: ['/'], run: () => go('/?find') },
+    {
+      label: 'Find a caliber',
+      keys: ['/'],
+      run: () => {
+        listPlace.find = true
+        go('/')
+      },
+    },
     { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
     { label: 'Take back the last change', keys: ['Ctrl+Z'], run: takeBack },
     { label: 'Do again what was taken back', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], run: doAgain },
@@ -110,6 +120,12 @@ const Frame = () => {
       </nav>
       <main className="page" id="main" tabIndex={-1}>
         <Switch>
+          <Route path="/new">
+            <EntryPage caliberId={null} />
+          </Route>
+          <Route path="/caliber/:id/edit/:field?">
+            {({ id, field }) => <EditAtField id={Number(id)} field={field} />}
+          </Route>
           <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
           <Route path="/">
             <CalibersPage />

@@ -22,7 +22,10 @@ const subscribe = (listener: () => void) => {
 /** Every command that can be given now; those of the page come before those of the frame. */
 export const useAllCommands = (): readonly Command[] => {
   const now = useSyncExternalStore(subscribe, () => groups)
-  return useMemo(() => [...now].reverse().flat(), [now])
+  return useMemo(() => {
+    const all = [...now].reverse().flat()
+    return all.filter(({ label }, index) => all.findIndex((other) => other.label === label) === index)
+  }, [now])
 }
 
 /** Offers commands while the component is on the page. */

@@ -8,7 +8,7 @@ const shown: Readonly<Record<string, string>> = {
 export const Keys = ({ keys }: { keys: readonly string[] }) => (
   <span className="keys">
     {keys.map((one) => (
-      <kbd key={one}>{one.replace(/[A-Za-z]+$/, (name) => shown[name] ?? name).replaceAll('+', ' ') || '+'}</kbd>
+      <kbd key={one}>{one.replace(/[A-Za-z]+$/, (name) => shown[name] ?? name).replace(/\+(?=.)/g, ' ')}</kbd>
     ))}
   </span>
 )

@@ -33,7 +33,7 @@ export const ProofBadge = ({ disagree, doubtful }: { disagree: number; doubtful:
       ? `${disagree} disagree${disagree === 1 ? 's' : ''}`
       : doubtful > 0
         ? `${doubtful} doubtful`
-        : 'none disagrees'
+        : 'no doubts'
   return (
     <span className={`badge outcome-${outcome}`}>
       <OutcomeMark outcome={outcome} />

@@ -18,6 +18,10 @@ interface ValueCellProps {
   readonly sources: readonly Source[]
 }
 
+/** True where the print says the same figure in the same unit, `3,90` for 3.9. */
+const saysTheSame = (printed: string, value: unknown) =>
+  typeof value === 'number' && Number(printed.replace(/mm$/, '').replace(',', '.')) === value
+
 const plain = (text: string) => text.replace(/[\s\u202f]/g, '')
 
 /** One field: label, value, unit, where it comes from, and whether others disagree. */
@@ -29,6 +33,7 @@ export const ValueCell = ({ id, field, readings, problem, outcome, sources }: Va
     chosen &&
     shown &&
     caliberFields[field].kind !== 'choice' &&
+    !saysTheSame(chosen.printed, chosen.value) &&
     plain(chosen.printed) !== plain(shown.text) &&
     plain(chosen.printed) !== plain(shown.text + shown.unit)
   const marked = outcome === 'disagrees' || outcome === 'doubtful'

@@ -64,7 +64,7 @@ export const CaliberLists = ({ id, lists }: { id: number; lists: Caliber['lists'
           {empty.map((key, index) => (
             <span key={key}>
               {index > 0 && ', '}
-              <Link href={`/caliber/${id}/edit?field=${key}`}>{listFields[key].label.toLowerCase()}</Link>
+              <Link href={`/caliber/${id}/edit/${key}`}>{listFields[key].label.toLowerCase()}</Link>
             </span>
           ))}
           .

@@ -1,3 +1,4 @@
+import { useEffect } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { formatLength } from '../../core/quantities/format-length.ts'
@@ -22,7 +23,7 @@ export const CaliberPage = ({ id }: { id: number }) => {
   useCommands([
     { label: 'Edit this caliber', keys: ['E'], run: () => go(`/caliber/${id}/edit`) },
     { label: 'Print this caliber', keys: ['Ctrl+P'], run: () => print() },
-    { label: 'Back to the list', keys: ['Backspace', 'Escape'], run: () => go('/') },
+    { label: 'Back to the list', keys: ['Escape', 'Backspace'], run: () => go('/') },
   ])
   if (caliber.error)
     return (
@@ -38,6 +39,13 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
   const { caliber, problems, unknownKeys } = readEntry(entry)
   const { values } = caliber
   const reports = proofReports(caliber)
+  useEffect(() => {
+    document.title = `${entry.maker} ${entry.designation} – Lignebook`
+    document.getElementById('main')?.focus({ preventScroll: true })
+    return () => {
+      document.title = 'Lignebook'
+    }
+  }, [entry.maker, entry.designation])
   const years = yearsText(values.firstYear, values.lastYear)
   const size = values.diameterMm ?? values.lengthMm
   return (

@@ -1,6 +1,6 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
 import { useDeferredValue, useEffect, useRef, useState } from 'react'
-import { Link, useSearch as useAddressSearch, useLocation } from 'wouter'
+import { Link, useLocation } from 'wouter'
 import type { CaliberRow, SearchReason } from '../../core/api/contract.ts'
 import { wordSearchReason } from '../../core/wording/search-reason.ts'
 import { rowsPerPage, useCaliberRows, useSearch } from '../api/hooks.ts'
@@ -8,11 +8,9 @@ import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { CaliberOption } from './caliber-option.tsx'
 import { EmptyLibrary } from './empty-library.tsx'
+import { listPlace } from './list-place.ts'
 
 type Row = CaliberRow & { readonly why?: SearchReason }
-
-/** Where the list stood, so that coming back from a caliber finds it as it was left. */
-const left = { words: '', at: 0 }
 
 /** Height of a row in rem; a hit has a second line with its reason. */
 const rowRem = { listed: 2.6, hit: 3.8 }
@@ -26,11 +24,11 @@ const pagesOf = (first: number, last: number) => {
 /** All calibers of the library, and the ones that a search finds. */
 export const CalibersPage = () => {
   const [, go] = useLocation()
-  const find = useAddressSearch()
   const input = useRef<HTMLInputElement>(null)
+  const list = useRef<HTMLDivElement>(null)
   const scroller = useRef<HTMLDivElement>(null)
-  const [words, setWords] = useState(left.words)
-  const [at, setAt] = useState(left.at)
+  const [words, setWords] = useState(listPlace.words)
+  const [at, setAt] = useState(listPlace.at)
   const [pages, setPages] = useState<readonly number[]>([0])
   const wanted = useDeferredValue(words.trim())
   const search = useSearch(wanted)
@@ -61,15 +59,18 @@ export const CalibersPage = () => {
     return () => seen.disconnect()
   }, [virtual])
   useEffect(() => {
-    left.words = words
-    left.at = active
+    listPlace.words = words
+    listPlace.at = active
   }, [words, active])
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `/` given elsewhere arrives as an address
+  const ready = listed.total !== undefined && listed.total > 0
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when there is a list to stand in
   useEffect(() => {
-    input.current?.focus()
-    if (find) input.current?.select()
-    if (left.at > 0) virtual.scrollToIndex(left.at)
-  }, [find])
+    if (!ready) return
+    if (listPlace.find) input.current?.select()
+    else list.current?.focus({ preventScroll: true })
+    listPlace.find = false
+    if (listPlace.at > 0) virtual.scrollToIndex(listPlace.at)
+  }, [ready])
 
   const move = (to: number) => {
     const next = Math.max(0, Math.min(to, count - 1))
@@ -189,6 +190,7 @@ export const CalibersPage = () => {
       )}
       <div ref={scroller} className="caliber-scroller">
         <div
+          ref={list}
           id="caliber-list"
           role="listbox"
           aria-label={searching ? 'Calibers found' : 'Calibers'}
@@ -210,7 +212,7 @@ export const CalibersPage = () => {
               why={searching ? rowWhy(rowAt(item.index)) : ''}
               onOpen={() => {
                 setAt(item.index)
-                left.at = item.index
+                listPlace.at = item.index
                 open(rowAt(item.index))
               }}
             />

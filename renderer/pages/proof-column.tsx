@@ -50,7 +50,7 @@ export const ProofColumn = ({ id, reports }: { id: number; reports: readonly Pro
         {counts.map(({ outcome, count }) => (
           <span key={outcome} className={`badge outcome-${outcome}`}>
             <OutcomeMark outcome={outcome} />
-            {count} {outcomeWords[outcome]}
+            {count} {count === 1 ? outcomeWords[outcome] : outcomeWords[outcome].replace(/agrees$/, 'agree')}
           </span>
         ))}
       </p>
