@@ -34,7 +34,9 @@ export const CaliberOption = ({ row, index, count, active, top, height, why, onO
         <span className="designation">{row.designation}</span>
         <span className="maker">{row.maker}</span>
         <span className="figure">
-          {row.diameterMm === null ? (row.sizePrinted ?? '–') : formatLength(row.diameterMm, 'ligne')}
+          {row.diameterMm === null
+            ? (row.sizePrinted?.replaceAll("'''", '‴') ?? '–')
+            : formatLength(row.diameterMm, 'ligne')}
         </span>
         <span className="figure mm">{row.diameterMm === null ? '–' : row.diameterMm.toFixed(2)}</span>
         <span className="figure beat">{row.beatRateVph === null ? '–' : formatQuantity('rate', row.beatRateVph)}</span>
