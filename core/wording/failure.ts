@@ -3,7 +3,7 @@ import type { Failure } from '../api/errors.ts'
 const text = (detail: Failure['details'][string] | undefined): string =>
   Array.isArray(detail) ? detail.join(' ') : detail === undefined ? '' : String(detail)
 
-const file = (details: Failure['details']): string => text(details['file']) || 'The library'
+const file = (details: Failure['details']): string => text(details.file) || 'The library'
 
 /** What happened, where, and last what to do. */
 const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) => string>> = {
@@ -11,14 +11,17 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
     `This could not be understood${where ? ` at ${text(where)}` : ''}${what ? `: ${text(what)}` : ''}. Nothing was changed.`,
   forbidden: () =>
     'This page is not, or no longer, allowed to open the library. Start Lignebook again and use the address it prints.',
-  'not-found': ({ what }) => `${text(what) || 'What you asked for'} is not in the library. It may have been removed.`,
+  'not-found': ({ what, file }) =>
+    file
+      ? `${text(file)} is not there. Name a library that is, or import a file to begin one.`
+      : `${text(what) || 'What you asked for'} is not in the library. It may have been removed.`,
   'unknown-call': ({ name }) => `Lignebook does not know how to do '${text(name)}'. Reload the page.`,
   'unreadable-values': ({ problems }) => `Not saved: ${text(problems) || 'some values cannot be read.'}`,
   'same-name': ({ maker, designation }) =>
     `The library already has ${[maker, designation].map(text).filter(Boolean).join(' ') || 'a caliber of this name'}. Give this one another designation, or change the one that is there.`,
   'file-not-readable': (details) => {
-    const where = text(details['where'])
-    return `${text(details['file']) || 'The file'} cannot be read${where ? `, at ${where}` : ''}: ${text(details['what']) || 'it is not a Lignebook file'}`.replace(
+    const where = text(details.where)
+    return `${text(details.file) || 'The file'} cannot be read${where ? `, at ${where}` : ''}: ${text(details.what) || 'it is not a Lignebook file'}`.replace(
       /\.?$/,
       '.',
     )
