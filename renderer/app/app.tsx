@@ -103,12 +103,7 @@ const Frame = () => {
             <ThemeIcon aria-hidden="true" />
             {themes[look.theme]}
           </button>
-          <button
-            type="button"
-            className="rail-item"
-            aria-label={`Text size: ${Math.round(look.size * 100)} %`}
-            onClick={() => look.step(look.size >= 2 ? 0 : 1)}
-          >
+          <button type="button" className="rail-item" onClick={() => look.step(look.size >= 2 ? 0 : 1)}>
             <Type aria-hidden="true" />
             Text {Math.round(look.size * 100)} %
           </button>
