@@ -46,8 +46,6 @@ export const useCaliber = (id: number) =>
 
 export const useSources = () => useQuery({ queryKey: ['sources.list'], queryFn: () => call('sources.list', {}) })
 
-export const useDraft = () => useQuery({ queryKey: ['draft.read'], queryFn: () => call('draft.read', {}) })
-
 /** A call that changes the library; whatever is on the page is read again after it. */
 export const useChange = <N extends CallName>(name: N) => {
   const queries = useQueryClient()

@@ -12,9 +12,13 @@ import { listPlace } from './list-place.ts'
 
 type Row = CaliberRow & { readonly why?: SearchReason }
 
-/** Height of a row in rem; a hit has a second line with its reason. */
-const rowRem = { listed: 2.6, hit: 3.8 }
+/** Height of a row in rem; a hit has a line more with its reason, and a narrow page a line more with the maker. */
+const rowRem = { listed: 2.6, hit: 3.8, narrow: 1.4 }
+/** The width at which the style sheet goes over to narrow rows. */
+const narrowRem = 40
 const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
+
+const isNarrow = () => (document.getElementById('page')?.clientWidth ?? 0) <= narrowRem * rootPx()
 
 const pagesOf = (first: number, last: number) => {
   const from = Math.floor(first / rowsPerPage)
@@ -42,7 +46,7 @@ export const CalibersPage = () => {
   const virtual = useVirtualizer({
     count,
     getScrollElement: () => scroller.current,
-    estimateSize: () => (searching ? rowRem.hit : rowRem.listed) * rootPx(),
+    estimateSize: () => ((searching ? rowRem.hit : rowRem.listed) + (isNarrow() ? rowRem.narrow : 0)) * rootPx(),
     overscan: 12,
   })
   const shown = virtual.getVirtualItems()
