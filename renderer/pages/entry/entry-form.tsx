@@ -72,6 +72,15 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
     if (state.cameTo !== null) goToCell(state.cameTo)
   }, [state])
 
+  // Said after a breath, so that a reader of the page hears how proofs stand and not every key stroke.
+  const [heard, setHeard] = useState('')
+  useEffect(() => {
+    const disagreeing = reports.filter(({ outcome }) => outcome === 'disagrees').map(({ title }) => title)
+    const text = disagreeing.length > 0 ? `Disagrees: ${disagreeing.join('; ')}.` : `${proofSummary(reports)}.`
+    const timer = setTimeout(() => setHeard(text), 1200)
+    return () => clearTimeout(timer)
+  }, [reports])
+
   const name = [entry.maker, entry.designation].filter((part) => part.trim() !== '').join(' ')
   const storedName = `${stored.maker} ${stored.designation}`.trim()
 
@@ -154,14 +163,6 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
         <p className="entry-kept" data-keeping={draft.keeping} role="status">
           {keepingWords[draft.keeping]}
         </p>
-        <div className="entry-actions">
-          <button type="button" className="entry-button" onClick={() => void leave()}>
-            Leave <kbd>Esc</kbd>
-          </button>
-          <button type="button" className="entry-button is-first" onClick={() => void save()}>
-            Save <kbd>Ctrl S</kbd>
-          </button>
-        </div>
       </header>
       {draftLine ? (
         <p className="entry-draft" role="status">
@@ -210,19 +211,30 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
         }}
         onFocus={({ target }) => target.dataset['cell'] !== undefined && setCell(target.dataset['cell'])}
       >
-        <SourceBar
-          inHand={inHand}
-          sources={sources}
-          withoutSource={withoutSource}
-          dispatch={dispatch}
-          addSource={addSource}
-        />
+        <div className="entry-bar">
+          <SourceBar
+            inHand={inHand}
+            sources={sources}
+            withoutSource={withoutSource}
+            dispatch={dispatch}
+            addSource={addSource}
+          />
+          <div className="entry-actions">
+            <button type="button" className="entry-button" onClick={() => void leave()}>
+              Leave <kbd>Esc</kbd>
+            </button>
+            <button type="button" className="entry-button is-first" onClick={() => void save()}>
+              Save <kbd>Ctrl S</kbd>
+            </button>
+          </div>
+        </div>
         <nav className="entry-sections" aria-label="Sections of the form">
           <ol>
             {formSections.map(({ name: section, label, first }, at) => (
               <li key={section}>
                 <button type="button" className="entry-link" onClick={() => goToCell(first)}>
-                  <kbd>{at + 1}</kbd> {label}
+                  <kbd>{at + 1}</kbd>
+                  <span>{label}</span>
                 </button>
               </li>
             ))}
@@ -253,6 +265,9 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
             dispatch={dispatch}
           />
           <ProofColumn reports={reports} />
+          <p className="out-of-sight" role="status">
+            {heard}
+          </p>
         </aside>
       </form>
     </div>

@@ -87,11 +87,21 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
         onType={(text) => dispatch({ type: 'type-value', key: fieldKey, printed: text })}
       />
       {isMeasured(def) ? <span className="entry-unit">{unitOf[def.kind]}</span> : null}
-      {source || others > 0 ? (
-        <span className="entry-source">
-          {source}
-          {others > 0 ? <span className="entry-others"> +{others} more</span> : null}
-        </span>
+      {source || others > 0 || markText ? (
+        <div className="entry-aside">
+          {source || others > 0 ? (
+            <span className="entry-source">
+              {source}
+              {others > 0 ? <span className="entry-others"> +{others} more</span> : null}
+            </span>
+          ) : null}
+          {markText ? (
+            <p className={`entry-proof-note is-${markOutcome}`} id={`${id}-proof`}>
+              <span aria-hidden="true">{markOutcome === 'disagrees' ? '✕ ' : '△ '}</span>
+              {markText}
+            </p>
+          ) : null}
+        </div>
       ) : null}
       {echo ? (
         <p className="entry-echo" id={`${id}-echo`}>
@@ -107,12 +117,6 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
         <p className="entry-remark" id={`${id}-remark`}>
           <span aria-hidden="true">△ </span>
           {remark}
-        </p>
-      ) : null}
-      {markText ? (
-        <p className={`entry-proof-note is-${markOutcome}`} id={`${id}-proof`}>
-          <span aria-hidden="true">{markOutcome === 'disagrees' ? '✕ ' : '△ '}</span>
-          {markText}
         </p>
       ) : null}
     </div>

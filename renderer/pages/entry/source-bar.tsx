@@ -68,7 +68,7 @@ export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource 
   )
 
   return (
-    <fieldset className="entry-bar">
+    <fieldset className="entry-bar-source">
       <legend className="out-of-sight">Source of the values typed from now on</legend>
       <label className="entry-bar-part" data-part="source">
         <span>Source</span>
