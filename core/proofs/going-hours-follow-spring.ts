@@ -73,7 +73,7 @@ export const goingHoursFollowSpring = defineProof({
       const coils = springCoils({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
       turns = coils.turns
       working.push({
-        formula: 'coils wound on the arbor − coils let down at the wall',
+        formula: `${coils.wound.toFixed(2)} coils wound − ${coils.down.toFixed(2)} let down`,
         where: {
           barrelInsideMm,
           barrelArborMm,

@@ -4,6 +4,7 @@ import { hourHandFollowsMinuteHand } from './hour-hand-follows-minute-hand.ts'
 import { jewelsAddUp } from './jewels-add-up.ts'
 import type { Proof } from './proof.ts'
 import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.ts'
+import { sourcesAgree } from './sources-agree.ts'
 import { springFillsBarrel } from './spring-fills-barrel.ts'
 import { springStandsWithinBarrel } from './spring-stands-within-barrel.ts'
 
@@ -16,4 +17,5 @@ export const proofs: readonly Proof[] = [
   springStandsWithinBarrel,
   goingHoursFollowSpring,
   jewelsAddUp,
+  sourcesAgree,
 ]

@@ -28,6 +28,8 @@ export type Judgement =
       /** A code for the wording to choose its sentence by, with the figures it needs. */
       readonly reason: string
       readonly details?: Readonly<Record<string, number | string>>
+      /** The fields looked at, where the definition cannot name them beforehand. */
+      readonly fields?: readonly CaliberFieldKey[]
     }
   | { readonly outcome: 'cannot-check'; readonly missing: readonly (CaliberFieldKey | ListKey)[] }
   | {
@@ -60,7 +62,7 @@ export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFie
   /** For which movements the rule holds. */
   readonly validity: string
   /** False where the statement says nothing of this caliber (no seconds hand, so nothing for it to turn). */
-  readonly appliesTo?: (values: CaliberValues) => boolean
+  readonly appliesTo?: (values: CaliberValues, readings: Caliber['readings']) => boolean
   readonly judge: (values: DeclaredValues<N, U>, caliber: Pick<Caliber, 'lists' | 'readings'>) => Judgement
 }
 

@@ -16,7 +16,7 @@ const judgeOne = (proof: Proof, caliber: Caliber): Judgement => {
 export const proveCaliber = (caliber: Caliber): readonly Finding[] => {
   const findings: Finding[] = []
   for (const proof of proofs) {
-    if (proof.appliesTo?.(caliber.values) === false) continue
+    if (proof.appliesTo?.(caliber.values, caliber.readings) === false) continue
     findings.push({ proof, judgement: judgeOne(proof, caliber) })
   }
   return findings

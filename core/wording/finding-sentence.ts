@@ -1,5 +1,6 @@
 import type { Judgement } from '../proofs/proof.ts'
 import { figure } from './figure.ts'
+import { sourcesSentence } from './sources-sentence.ts'
 
 type Judged = Extract<Judgement, { outcome: 'agrees' | 'disagrees' | 'doubtful' }>
 
@@ -83,6 +84,11 @@ const sentences: Readonly<Record<string, (judgement: Judged) => string>> = {
   'jewels-agree': (j) => `The jewels listed come to the stated ${stated(j)}.`,
   'jewels-short': (j) => `${tally(j)}: ${off(j)} too few. Look for a place that is not listed, or correct the total.`,
   'jewels-over': (j) => `${tally(j)}: ${off(j)} too many. Look for a place listed twice, or correct the total.`,
+  'readings-agree': (j) =>
+    j.details?.fields === 1
+      ? 'The readings of the field with more than one meet within their printed rounding.'
+      : `In ${detail(j, 'fields')} fields with more than one reading they meet within their printed rounding.`,
+  'readings-differ': sourcesSentence,
 }
 
 /** What a proof found, in plain words: what was stated, what was found, by how much, what to do. */

@@ -5,6 +5,7 @@ import { proveCaliber } from '../proofs/prove.ts'
 import type { Caliber } from '../record/caliber.ts'
 import { findingSentence } from './finding-sentence.ts'
 import { outsideRangeSentence } from './outside-range.ts'
+import { favouredSentences } from './sources-sentence.ts'
 
 /** A finding as pages and terminal show it, with its sentence. */
 export interface ProofReport {
@@ -33,7 +34,7 @@ const listed = (words: readonly string[]): string =>
 const nothing = { stated: null, found: null, unit: null, difference: null, allowed: null, working: [] }
 
 /** A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used. */
-export const reportFinding = ({ proof, judgement }: Finding, caliber?: Pick<Caliber, 'values'>): ProofReport => {
+export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber): ProofReport => {
   const used = proof.uses.filter((key) => caliber === undefined || caliber.values[key] !== undefined)
   const base = { proof: proof.id, fields: [...proof.needs, ...used, ...proof.lists], source: proof.source }
   if (judgement.outcome === 'cannot-check') {
@@ -46,8 +47,10 @@ export const reportFinding = ({ proof, judgement }: Finding, caliber?: Pick<Cali
     return { ...base, ...nothing, outcome: judgement.outcome, missing: [], message }
   }
   const { outcome, stated, found, unit, difference, allowed, working } = judgement
+  const message = findingSentence(judgement) + (caliber === undefined ? '' : favouredSentences(judgement, caliber))
   return {
     ...base,
+    fields: judgement.fields ?? base.fields,
     outcome,
     stated,
     found,
@@ -56,7 +59,7 @@ export const reportFinding = ({ proof, judgement }: Finding, caliber?: Pick<Cali
     allowed,
     missing: [],
     working,
-    message: findingSentence(judgement),
+    message,
   }
 }
 

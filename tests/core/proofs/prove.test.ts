@@ -11,7 +11,9 @@ const outcomes = (values: CaliberValues) =>
 
 it('finds nothing but what is missing in a blank caliber', () => {
   expect(new Set(Object.values(outcomes({})))).toEqual(new Set(['cannot-check']))
-  expect(Object.keys(outcomes({}))).toEqual(proofs.map(({ id }) => id))
+  expect(Object.keys(outcomes({}))).toEqual(
+    proofs.filter(({ appliesTo }) => appliesTo?.({}, {}) !== false).map(({ id }) => id),
+  )
 })
 
 it('names every count of the train in a caliber that states only its rate', () => {
@@ -55,7 +57,7 @@ it('never throws on any possible values', () => {
       fc.constantFrom('small', 'centre-direct', 'centre-indirect', undefined),
       (values, seconds) => {
         const found = proveCaliber(caliberOf({ ...values, ...(seconds && { secondsDisplay: seconds }) }))
-        expect(found).toHaveLength(proofs.length)
+        expect(found).toHaveLength(proofs.filter(({ appliesTo }) => appliesTo?.(values, {}) !== false).length)
       },
     ),
   )

@@ -57,8 +57,8 @@ it('counts the hours of a centre turn', () => {
 })
 
 it('does not apply where there is no seconds hand', () => {
-  expect(proof.appliesTo?.({ secondsDisplay: 'none' })).toBe(false)
-  expect(proof.appliesTo?.({})).toBe(true)
+  expect(proof.appliesTo?.({ secondsDisplay: 'none' }, {})).toBe(false)
+  expect(proof.appliesTo?.({}, {})).toBe(true)
 })
 
 everyNeedIsNamed(proof, small, ['secondsDisplay', 'centreWheel', 'thirdPinion', 'thirdWheel'])

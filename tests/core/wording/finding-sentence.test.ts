@@ -6,7 +6,7 @@ const folder = new URL('../../../core/proofs/', import.meta.url)
 const reasons = readdirSync(folder).flatMap((file) =>
   [
     ...readFileSync(new URL(file, folder), 'utf8').matchAll(
-      /'((?:rate|seconds|hour-hand|fill|stands|hours|jewels)-[a-z]+)'/g,
+      /'((?:rate|seconds|hour-hand|fill|stands|hours|jewels|readings|base)-[a-z]+)'/g,
     ),
   ]
     .map(([, reason]) => reason ?? '')

@@ -1,0 +1,73 @@
+import { expect, it } from 'vitest'
+import { sourcesAgree as proof } from '../../../core/proofs/sources-agree.ts'
+import { caliberPrinted } from '../../support/caliber-printed.ts'
+
+const judge = (key: string, ...printed: string[]) => proof.judge(caliberPrinted({ [key]: printed }))
+
+it('says nothing of a caliber whose fields have one reading each', () => {
+  const { values, readings } = caliberPrinted({ thirdWheel: '75', notes: ['one', 'other'] })
+  expect(proof.appliesTo?.(values, readings)).toBe(false)
+})
+
+it('agrees where the printed roundings meet', () => {
+  expect(judge('springThicknessMm', '18/100', '0.183')).toMatchObject({
+    outcome: 'agrees',
+    reason: 'readings-agree',
+    fields: ['springThicknessMm'],
+  })
+})
+
+it('disagrees by one tooth, and by another word', () => {
+  expect(judge('thirdWheel', '75', '76')).toMatchObject({ outcome: 'disagrees', stated: 75, found: 76, difference: 1 })
+  expect(judge('escapement', 'lever', 'cylinder')).toMatchObject({
+    outcome: 'disagrees',
+    stated: null,
+    difference: null,
+    working: [{ formula: 'lever against cylinder', gives: 'different' }],
+  })
+})
+
+it('doubts a measured value up to 1 % off and disagrees beyond', () => {
+  expect(judge('springLengthMm', '500.0', '505.0')).toMatchObject({ outcome: 'doubtful', difference: 5, allowed: 0.1 })
+  expect(judge('springLengthMm', '500.0', '505.1').outcome).toBe('disagrees')
+  expect(judge('springLengthMm', '500', '500.9')).toMatchObject({ outcome: 'doubtful' })
+  expect(judge('springLengthMm', '500', '500.4').outcome).toBe('agrees')
+})
+
+it('is judged by the worst of several fields and names them all', () => {
+  const found = proof.judge(
+    caliberPrinted({
+      springLengthMm: ['500.0', '501.0'],
+      springThicknessMm: ['0.81', '0.18'],
+      thirdWheel: ['75', '75'],
+    }),
+  )
+  expect(found).toMatchObject({
+    outcome: 'disagrees',
+    unit: 'mm',
+    difference: -0.63,
+    fields: ['springLengthMm', 'springThicknessMm'],
+  })
+  expect(found).toHaveProperty('working.length', 2)
+})
+
+it('keeps who says what in the working', () => {
+  const found = proof.judge(
+    caliberPrinted({
+      springThicknessMm: [{ printed: '0,81', source: 'tables', page: '118' }, { printed: '0.18' }],
+    }),
+  )
+  expect(found).toHaveProperty('working.0', {
+    formula: '0.18 − 0.81',
+    where: {
+      field: 'springThicknessMm',
+      first: '0,81',
+      firstSource: 'tables',
+      firstPage: '118',
+      second: '0.18',
+      allowed: 0.01,
+      unit: 'mm',
+    },
+    gives: -0.63,
+  })
+})
