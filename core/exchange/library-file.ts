@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { caliberFields } from '../fields/caliber-fields.ts'
 
 /**
  * The exchange file, as written and read. Objects are loose: a key that this version does not know
@@ -12,6 +13,8 @@ export const entryReadingSchema = z.looseObject({
   page: z.string().optional(),
   note: z.string().optional(),
   chosen: z.boolean().optional(),
+  /** The whole value of a field that only a newer version knows, where it is no reading; printed shows it as JSON. */
+  asWritten: z.unknown().optional(),
 })
 export type EntryReading = z.infer<typeof entryReadingSchema>
 
@@ -29,6 +32,22 @@ const fileReadingSchema = z.union([
   }),
 ])
 
+const isReading = (value: unknown): boolean => typeof value === 'string' || entryReadingSchema.safeParse(value).success
+const isReadings = (value: unknown): boolean =>
+  Array.isArray(value) && value.length > 0 && value.every((item) => typeof item !== 'string' && isReading(item))
+
+/** A field that this version does not know may hold anything: what is no reading is kept as it was written. */
+const keepUnknownFields = (fields: unknown): unknown =>
+  typeof fields !== 'object' || fields === null || Array.isArray(fields)
+    ? fields
+    : Object.fromEntries(
+        Object.entries(fields).map(([key, value]: [string, unknown]) =>
+          Object.hasOwn(caliberFields, key) || isReading(value) || isReadings(value)
+            ? [key, value]
+            : [key, { printed: JSON.stringify(value), asWritten: value }],
+        ),
+      )
+
 const listLineSchema = z.record(z.string(), z.unknown())
 const listsSchema = {
   jewels: z.array(listLineSchema).default([]),
@@ -42,7 +61,10 @@ const listsSchema = {
 export const fileCaliberSchema = z.looseObject({
   maker: z.string(),
   designation: z.string(),
-  fields: z.record(z.string(), z.union([fileReadingSchema, z.array(fileReadingSchema)])).default({}),
+  fields: z.preprocess(
+    keepUnknownFields,
+    z.record(z.string(), z.union([fileReadingSchema, z.array(fileReadingSchema)])).default({}),
+  ),
   ...listsSchema,
 })
 export type FileCaliber = z.infer<typeof fileCaliberSchema>

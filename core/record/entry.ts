@@ -65,8 +65,9 @@ export const openCaliber = (file: FileCaliber): CaliberEntry => ({
 
 const closeReading = (key: string, reading: EntryReading): FileReading => {
   const { chosen: _, ...rest } = reading
+  const asWritten = isCaliberField(key) || Object.keys(rest).length > 2 ? undefined : rest.asWritten
   // Any JSON value: only the newer version that wrote it knows of what form it is.
-  if ('asWritten' in rest && JSON.stringify(rest.asWritten) === rest.printed) return rest.asWritten as FileReading
+  if (asWritten !== undefined && JSON.stringify(asWritten) === rest.printed) return asWritten as FileReading
   if (Object.values(rest).filter((value) => value !== undefined).length > 1) return rest as FileReading
   const names = readNames(reading.printed)
   return isListOfNames(key) && names.length > 0 && writeNames(names) === reading.printed ? names : reading.printed

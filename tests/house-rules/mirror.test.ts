@@ -6,7 +6,6 @@ import { projectFolder, readSource, sourceFiles } from '../support/source-files.
 /** Files without a test of the same path, each with the reason. */
 const excused: Readonly<Record<string, string>> = {
   'core/api/contract.ts': 'a table; every call is held by the service handlers tests',
-  'core/exchange/library-file.ts': 'schemas only; held by reading and writing files',
   'core/fields/field.ts': 'types and two lists of words',
   'core/proofs/proof.ts': 'types only',
   'core/proofs/index.ts': 'the list; held by tests/house-rules/proofs.test.ts',

@@ -19,10 +19,13 @@ const fieldValue = fc.oneof(
   fc.array(word, { maxLength: 3 }),
   fc.array(fc.oneof(word, reading), { maxLength: 3 }),
 )
-const fieldKey = fc.oneof(
-  fc.constantFrom('beatRateVph', 'springThicknessMm', 'alsoKnownAs', 'winding', 'notes'),
-  newKey,
-)
+const fieldKey = fc.constantFrom('beatRateVph', 'springThicknessMm', 'alsoKnownAs', 'winding', 'notes')
+const fields = fc
+  .tuple(
+    fc.dictionary(fieldKey, fieldValue, { maxKeys: 4 }),
+    fc.dictionary(newKey, fc.oneof(fieldValue, json(2)), { maxKeys: 2 }),
+  )
+  .map(([known, unknown]) => ({ ...known, ...unknown }))
 const lines = fc.array(fc.dictionary(fc.constantFrom('place', 'kind', 'count', 'part', 'xNew'), json(1)), {
   maxLength: 2,
 })
@@ -31,7 +34,7 @@ export const arbitraryFileCaliber = fc
   .record({
     maker: word,
     designation: word,
-    fields: fc.dictionary(fieldKey, fieldValue, { maxKeys: 5 }),
+    fields,
     jewels: lines,
     lubrication: lines,
     depths: lines,

@@ -20,6 +20,9 @@ const file = {
         springLengthMm: [{ printed: '480', source: 'hb', chosen: true }, { printed: '500' }],
         alsoKnownAs: ['220', 'Large Verrin'],
         colourOfPlate: 'gilt',
+        alarm: { hours: 12, tones: ['high'] },
+        sealed: true,
+        retired: null,
       },
       jewels: [{ place: 'balance', kind: 'hole', count: 2 }],
       rating: { stars: 3 },
@@ -50,7 +53,15 @@ test('importing again changes nothing, and what is exported comes in elsewhere a
   const first = await out()
   expect(first).toMatchObject({ madeBy: 'a newer version', springs: file.springs, movements: file.movements })
   expect(first.sources).toEqual(file.sources)
-  expect(first.calibers[0]).toMatchObject({ rating: { stars: 3 }, fields: { colourOfPlate: 'gilt' } })
+  expect(first.calibers[0]).toMatchObject({
+    rating: { stars: 3 },
+    fields: {
+      colourOfPlate: 'gilt',
+      alarm: { hours: 12, tones: ['high'] },
+      sealed: true,
+      retired: null,
+    },
+  })
   const other = await openTestLibrary()
   await other.call('exchange.import', { name: 'again.json', text: JSON.stringify(first) })
   expect(JSON.parse((await other.call('exchange.export', {})).text)).toEqual(first)
