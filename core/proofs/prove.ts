@@ -3,7 +3,8 @@ import type { Caliber } from '../record/caliber.ts'
 import { proofs } from './index.ts'
 import type { Finding, Judgement, Proof } from './proof.ts'
 
-const judgeOne = (proof: Proof, caliber: Caliber): Judgement => {
+/** What one proof finds of a caliber; figures outside the range of its formula are an outcome, not a failure. */
+export const judgeProof = (proof: Proof, caliber: Caliber): Judgement => {
   try {
     return proof.judge(caliber)
   } catch (error) {
@@ -17,7 +18,7 @@ export const proveCaliber = (caliber: Caliber): readonly Finding[] => {
   const findings: Finding[] = []
   for (const proof of proofs) {
     if (proof.appliesTo?.(caliber.values, caliber.readings) === false) continue
-    findings.push({ proof, judgement: judgeOne(proof, caliber) })
+    findings.push({ proof, judgement: judgeProof(proof, caliber) })
   }
   return findings
 }

@@ -1,9 +1,11 @@
 import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
 import { type ListKey, listFields } from '../fields/list-fields.ts'
+import { misprintHelp } from '../proofs/misprint-help.ts'
 import type { Finding, Outcome, WorkingStep } from '../proofs/proof.ts'
 import { proveCaliber } from '../proofs/prove.ts'
 import type { Caliber } from '../record/caliber.ts'
 import { findingSentence } from './finding-sentence.ts'
+import { misprintSentence } from './misprint-sentence.ts'
 import { outsideRangeSentence } from './outside-range.ts'
 import { favouredSentences } from './sources-sentence.ts'
 
@@ -23,6 +25,8 @@ export interface ProofReport {
   readonly working: readonly WorkingStep[]
   readonly source: string
   readonly message: string
+  /** Single values that, changed by a plausible slip, would make a disagreeing proof agree; the likeliest first. */
+  readonly hints: readonly string[]
 }
 
 const labelOf = (key: CaliberFieldKey | ListKey): string =>
@@ -31,7 +35,7 @@ const labelOf = (key: CaliberFieldKey | ListKey): string =>
 const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 
-const nothing = { stated: null, found: null, unit: null, difference: null, allowed: null, working: [] }
+const nothing = { stated: null, found: null, unit: null, difference: null, allowed: null, working: [], hints: [] }
 
 /** A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used. */
 export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber): ProofReport => {
@@ -60,6 +64,7 @@ export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber):
     missing: [],
     working,
     message,
+    hints: caliber === undefined ? [] : misprintHelp({ proof, judgement }, caliber).map(misprintSentence),
   }
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { FileCaliber } from '../../core/exchange/library-file.ts'
+import { misprintHelp } from '../../core/proofs/misprint-help.ts'
 import { proveCaliber } from '../../core/proofs/prove.ts'
 import { openCaliber } from '../../core/record/entry.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
@@ -60,4 +61,16 @@ describe('the demo library under its own proofs', () => {
       if (!misprinted.has(nameOf(caliber))) expect(proofsThat('doubtful', caliber), file).toEqual([])
     }
   })
+})
+
+it('hints first at the right value of each planted misprint', () => {
+  for (const { caliber: name, field, right } of plantedMisprints) {
+    const { caliber } = demoCalibers.find(({ caliber }) => nameOf(caliber) === name) ?? {}
+    if (caliber === undefined) throw new Error(name)
+    const read = readEntry(openCaliber(caliber)).caliber
+    for (const finding of proveCaliber(read)) {
+      if (finding.judgement.outcome !== 'disagrees' || finding.proof.id === 'sources-agree') continue
+      expect(misprintHelp(finding, read)[0], `${name}: ${finding.proof.id}`).toMatchObject({ field, meant: right })
+    }
+  }
 })

@@ -26,7 +26,7 @@ it('says what was stated, what was found, by how much and what to do', () => {
   )
 })
 
-it('carries exactly the members of the contract', () => {
+it('carries the members of the contract, and hints', () => {
   expect(Object.keys(report('beat-rate-follows-train', watch)).sort()).toEqual(
     [
       'proof',
@@ -41,6 +41,7 @@ it('carries exactly the members of the contract', () => {
       'working',
       'source',
       'message',
+      'hints',
     ].sort(),
   )
 })
