@@ -50,6 +50,7 @@ const draftSchema = z.strictObject({
   entry: caliberEntrySchema,
 })
 export type Draft = z.infer<typeof draftSchema>
+const whoseDraft = draftSchema.pick({ caliberId: true })
 
 const revisionSchema = z.strictObject({
   id: z.int(),
@@ -97,9 +98,9 @@ export const contract = {
   },
   'caliber.save': { access: 'write', input: draftSchema, output: z.strictObject({ id: caliberId }) },
   'caliber.remove': { access: 'write', input: z.strictObject({ id: caliberId }), output: nothing },
-  'draft.read': { access: 'read', input: nothing, output: z.strictObject({ draft: draftSchema.nullable() }) },
+  'draft.read': { access: 'read', input: whoseDraft, output: z.strictObject({ draft: draftSchema.nullable() }) },
   'draft.keep': { access: 'write', input: draftSchema, output: nothing },
-  'draft.discard': { access: 'write', input: nothing, output: nothing },
+  'draft.discard': { access: 'write', input: whoseDraft, output: nothing },
   'sources.list': {
     access: 'read',
     input: nothing,

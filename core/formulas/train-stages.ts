@@ -52,18 +52,30 @@ const chains = {
 const toCentre: readonly Stage[] = [stage('barrel', 'centre')]
 const toCentreByIntermediate: readonly Stage[] = [stage('barrel', 'intermediate'), stage('intermediate', 'centre')]
 
-/** The pairs from the centre wheel to the escape pinion. The fifth arbor is there where either of its counts is stated. */
+/**
+ * The pairs from the centre wheel to the escape pinion. The fifth arbor is there where either of its counts is stated.
+ * @validity Any plain train; whether there is a fourth arbor is for the caller to say.
+ * @source W. Derham, The Artificial Clock-maker, 1696, pp. 10–13.
+ */
 export const stagesFromCentre = (values: CaliberValues, fourthArbor: boolean): readonly Stage[] => {
   const fifthArbor = values.fifthPinion !== undefined || values.fifthWheel !== undefined
   if (fourthArbor) return fifthArbor ? chains.fifth : chains.usual
   return fifthArbor ? chains.fifthButNoFourth : chains.noFourth
 }
 
-/** The pairs from the barrel to the centre pinion. The intermediate arbor is there where either of its counts is stated. */
+/**
+ * The pairs from the barrel to the centre pinion. The intermediate arbor is there where either of its counts is stated.
+ * @validity Any plain train with the centre arbor in the power flow.
+ * @source W. L. Goodrich, The Modern Clock, 1905, pp. 259–266.
+ */
 export const stagesToCentre = (values: CaliberValues): readonly Stage[] =>
   values.intermediatePinion === undefined && values.intermediateWheel === undefined ? toCentre : toCentreByIntermediate
 
-/** The counts of a chain of pairs as two lists; null where one is not stated. */
+/**
+ * The counts of a chain of pairs as two lists, teeth and leaves; null where one is not stated.
+ * @validity Any chain of pairs.
+ * @source Definition: each pair is a wheel and the pinion it drives.
+ */
 export const stageCounts = (
   values: CaliberValues,
   stages: readonly Stage[],
@@ -80,6 +92,10 @@ export const stageCounts = (
   return { wheels, pinions }
 }
 
-/** The counts of a chain of pairs that are not stated. */
+/**
+ * The counts of a chain of pairs that are not stated, by field key.
+ * @validity Any chain of pairs.
+ * @source Definition: each pair is a wheel and the pinion it drives.
+ */
 export const missingCounts = (values: CaliberValues, stages: readonly Stage[]): CaliberFieldKey[] =>
   stages.flatMap(({ wheel, pinion }) => [wheel, pinion].filter((key) => values[key] === undefined))

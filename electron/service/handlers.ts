@@ -1,5 +1,5 @@
 import { basename, dirname, join } from 'node:path'
-import type { Draft, Handlers } from '../../core/api/contract.ts'
+import type { Handlers } from '../../core/api/contract.ts'
 import { LignebookError } from '../../core/api/errors.ts'
 import type { LibraryFile } from '../../core/exchange/library-file.ts'
 import { writeLibraryFile } from '../../core/exchange/write-library-file.ts'
@@ -12,7 +12,7 @@ import {
   removeCaliber,
   saveCaliber,
 } from '../store/calibers.ts'
-import { discardDraft, keepDraft, readDraft } from '../store/draft.ts'
+import { discardDraft, keepDraft, latestDraft, readDraft } from '../store/draft.ts'
 import type { Library } from '../store/library.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
 import { searchCalibers } from '../store/search.ts'
@@ -35,7 +35,7 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     file: library.file,
     calibers: await countCalibers(library),
     disagreeing: await countDisagreeing(library),
-    draft: pick(await readDraft(library)),
+    draft: await latestDraft(library),
     undo: await nextUndo(library),
     redo: await nextRedo(library),
     lastBackup: await lastBackup(library),
@@ -73,13 +73,13 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     await removeCaliber(library, id)
     return {}
   },
-  'draft.read': async () => ({ draft: await readDraft(library) }),
+  'draft.read': async ({ caliberId }) => ({ draft: await readDraft(library, caliberId) }),
   'draft.keep': async (draft) => {
     await keepDraft(library, draft)
     return {}
   },
-  'draft.discard': async () => {
-    await discardDraft(library)
+  'draft.discard': async ({ caliberId }) => {
+    await discardDraft(library, caliberId)
     return {}
   },
   'sources.list': async () => ({ sources: await listSources(library) }),
@@ -98,6 +98,3 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     return { text: await exportFile(library, caliberId) }
   },
 })
-
-const pick = (draft: Draft | null): { caliberId: number | null } | null =>
-  draft === null ? null : { caliberId: draft.caliberId }

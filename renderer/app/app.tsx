@@ -11,7 +11,6 @@ import { say } from '../components/say.ts'
 import { StatusLine } from '../components/status-line.tsx'
 import { CaliberPage } from '../pages/caliber-page.tsx'
 import { CalibersPage } from '../pages/calibers-page.tsx'
-import { EditAtField } from '../pages/edit-at-field.tsx'
 import { EntryPage } from '../pages/entry/entry-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { themes, useLook } from './theme.ts'
@@ -119,7 +118,7 @@ const Frame = () => {
             <EntryPage caliberId={null} />
           </Route>
           <Route path="/caliber/:id/edit/:field?">
-            {({ id, field }) => <EditAtField id={Number(id)} field={field} />}
+            {({ id, field }) => <EntryPage key={id} caliberId={Number(id)} startAt={field} />}
           </Route>
           <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
           <Route path="/">

@@ -1,18 +1,19 @@
-import { useEffect } from 'react'
+import { useCallback, useEffect } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { formatLength } from '../../core/quantities/format-length.ts'
+import { labelOf } from '../../core/record/label-of.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { proofReports } from '../../core/wording/proof-report.ts'
 import { useCaliber, useSources } from '../api/hooks.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
+import { ProofList } from '../components/proof-list.tsx'
 import { BarrelSection } from '../drawings/barrel-section.tsx'
 import { TrainPlan } from '../drawings/train-plan.tsx'
 import { BeatLine, SpringLine } from './bench-lines.tsx'
 import { CaliberGroups } from './caliber-groups.tsx'
 import { CaliberLists } from './caliber-lists.tsx'
-import { ProofColumn } from './proof-column.tsx'
 import { yearsText } from './years-text.ts'
 
 /** One caliber, to be read: figures for the bench first, then drawings, proofs and every value with its source. */
@@ -48,6 +49,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
   }, [entry.maker, entry.designation])
   const years = yearsText(values.firstYear, values.lastYear)
   const size = values.diameterMm ?? values.lengthMm
+  const linkTo = useCallback((key: string) => <Link href={`/caliber/${id}/edit/${key}`}>{labelOf(key)}</Link>, [id])
   return (
     <article className="caliber">
       <header className="caliber-head">
@@ -95,7 +97,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
           <TrainPlan values={values} />
           <BarrelSection values={values} />
         </div>
-        <ProofColumn id={id} reports={reports} />
+        <ProofList reports={reports} linkTo={linkTo} />
       </div>
       <CaliberGroups id={id} entry={entry} caliber={caliber} problems={problems} reports={reports} sources={sources} />
       <CaliberLists id={id} lists={caliber.lists} />

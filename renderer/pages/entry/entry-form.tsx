@@ -3,10 +3,14 @@ import { type KeyboardEvent, useDeferredValue, useEffect, useMemo, useReducer, u
 import { useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
+import { labelOf } from '../../../core/record/label-of.ts'
 import { isListKey, readEntry } from '../../../core/record/read-entry.ts'
+import { proofReports } from '../../../core/wording/proof-report.ts'
 import { call } from '../../api/hooks.ts'
 import { failureText } from '../../components/failure-text.ts'
+import { ProofList, proofSummary, proofTitle } from '../../components/proof-list.tsx'
 import { say } from '../../components/say.ts'
+import { cellOfList } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
 import { rememberedInHand, rememberInHand } from './draft-mirror.ts'
 import { EntryFields, walkByKey } from './entry-fields.tsx'
@@ -15,8 +19,7 @@ import { entryReducer, openEntry } from './entry-state.ts'
 import { FieldHelp } from './field-help.tsx'
 import { formSections } from './form-sections.ts'
 import { goToCell } from './form-walk.ts'
-import { ProofColumn, proofSummary } from './proof-column.tsx'
-import { proofMarks, titledReports } from './proof-marks.ts'
+import { proofMarks } from './proof-marks.ts'
 import { settledEntry } from './settled-entry.ts'
 import { SourceBar } from './source-bar.tsx'
 import { useEntryKeys } from './use-entry-keys.ts'
@@ -29,8 +32,17 @@ const keepingWords: Readonly<Record<Keeping, string>> = {
   'not-kept': 'Draft not kept in the library: it cannot be reached. It is safe in this window, and is tried again.',
 }
 
+const goToKey = (key: string) => goToCell(isListKey(key) ? cellOfList(key, 0) : key)
+
+const linkToCell = (key: string) => (
+  <button type="button" className="entry-link" onClick={() => goToKey(key)}>
+    {labelOf(key)}
+  </button>
+)
+
 interface EntryFormProps {
   readonly caliberId: number | null
+  readonly startAt: string | undefined
   /** What the library holds, and what the form opens with: the same, or a draft of it. */
   readonly stored: CaliberEntry
   readonly opened: CaliberEntry
@@ -38,7 +50,7 @@ interface EntryFormProps {
 }
 
 /** The form of one caliber, with its source bar and its proofs beside it. */
-export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps) => {
+export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: EntryFormProps) => {
   const [, go] = useLocation()
   const queries = useQueryClient()
   const [state, dispatch] = useReducer(entryReducer, opened, (entry) => openEntry(entry, rememberedInHand()))
@@ -52,7 +64,7 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
 
   const proved = useDeferredValue(entry)
   const read = useMemo(() => readEntry(proved), [proved])
-  const reports = useMemo(() => titledReports(read.caliber), [read])
+  const reports = useMemo(() => proofReports(read.caliber), [read])
   const marks = useMemo(() => proofMarks(reports), [reports])
   const problems = useMemo(() => foundProblems(read.problems), [read])
   const withoutSource = useMemo(
@@ -65,8 +77,8 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
   )
 
   useEffect(() => {
-    goToCell('maker')
-  }, [])
+    goToKey(startAt ?? 'maker')
+  }, [startAt])
   useEffect(() => rememberInHand(inHand), [inHand])
   useEffect(() => {
     if (state.cameTo !== null) goToCell(state.cameTo)
@@ -75,7 +87,7 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
   // Said after a breath, so that a reader of the page hears how proofs stand and not every key stroke.
   const [heard, setHeard] = useState('')
   useEffect(() => {
-    const disagreeing = reports.filter(({ outcome }) => outcome === 'disagrees').map(({ title }) => title)
+    const disagreeing = reports.filter(({ outcome }) => outcome === 'disagrees').map(({ proof }) => proofTitle(proof))
     const text = disagreeing.length > 0 ? `Disagrees: ${disagreeing.join('; ')}.` : `${proofSummary(reports)}.`
     const timer = setTimeout(() => setHeard(text), 1200)
     return () => clearTimeout(timer)
@@ -264,7 +276,9 @@ export const EntryForm = ({ caliberId, stored, opened, sources }: EntryFormProps
             namesShown={namesShown}
             dispatch={dispatch}
           />
-          <ProofColumn reports={reports} />
+          <div className="entry-proofs">
+            <ProofList reports={reports} linkTo={linkToCell} />
+          </div>
           <p className="out-of-sight" role="status">
             {heard}
           </p>

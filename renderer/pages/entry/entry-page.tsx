@@ -10,15 +10,21 @@ import './entry.css'
 const openForm = async (caliberId: number | null) => {
   const [stored, { draft }] = await Promise.all([
     caliberId === null ? blankEntry() : call('caliber.read', { id: caliberId }).then(({ entry }) => entry),
-    call('draft.read', {}),
+    call('draft.read', { caliberId }),
   ])
-  const kept = draft?.caliberId === caliberId ? draft.entry : null
+  const kept = draft?.entry
   const opened = draftMirror.read(caliberId) ?? kept ?? stored
   return { stored, opened: JSON.stringify(opened) === JSON.stringify(stored) ? stored : opened }
 }
 
+interface EntryPageProps {
+  readonly caliberId: number | null
+  /** The field or list at which the form opens. */
+  readonly startAt?: string | undefined
+}
+
 /** The entry form: a new caliber, or the change of one. */
-export const EntryPage = ({ caliberId }: { readonly caliberId: number | null }) => {
+export const EntryPage = ({ caliberId, startAt }: EntryPageProps) => {
   // Read once for each visit: while the form is open, it is the form that knows, whatever else is read again.
   const [form, setForm] = useState<Awaited<ReturnType<typeof openForm>>>()
   const [failure, setFailure] = useState<unknown>()
@@ -36,5 +42,5 @@ export const EntryPage = ({ caliberId }: { readonly caliberId: number | null }) 
   const error = failure ?? sources.error
   if (error) return <p className="notice">{failureText(error)}</p>
   if (form === undefined || sources.data === undefined) return <p className="notice quiet">Opening…</p>
-  return <EntryForm caliberId={caliberId} {...form} sources={sources.data.sources} />
+  return <EntryForm caliberId={caliberId} startAt={startAt} {...form} sources={sources.data.sources} />
 }

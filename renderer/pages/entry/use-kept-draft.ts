@@ -24,7 +24,7 @@ export const useKeptDraft = (caliberId: number | null, entry: CaliberEntry, stor
     try {
       await call('draft.keep', { caliberId, entry: sent })
       // Nothing differs from the library any more: the draft kept last, which is this one, goes.
-      if (sent === stored) await call('draft.discard', {})
+      if (sent === stored) await call('draft.discard', { caliberId })
       if (stopped.current || sent !== latest.current) return
       draftMirror.clear(caliberId)
       setKeeping(sent === stored ? 'nothing' : 'kept')

@@ -84,10 +84,10 @@ test('what is done can be taken back and brought in again', async () => {
 test('a draft is kept as typed, readable or not, until it is let go', async () => {
   const entry = entryOf('17-220', { thirdWheel: 'seventy?' })
   await library.call('draft.keep', { caliberId: null, entry })
-  expect(await library.call('draft.read', {})).toEqual({ draft: { caliberId: null, entry } })
+  expect(await library.call('draft.read', { caliberId: null })).toEqual({ draft: { caliberId: null, entry } })
   expect((await library.call('library.status', {})).draft).toEqual({ caliberId: null })
-  await library.call('draft.discard', {})
-  expect(await library.call('draft.read', {})).toEqual({ draft: null })
+  await library.call('draft.discard', { caliberId: null })
+  expect(await library.call('draft.read', { caliberId: null })).toEqual({ draft: null })
 })
 
 test('a backup stands beside the library, whole, and the status says when', async () => {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { blankEntry } from '../../../../core/record/entry.ts'
 import { readEntry } from '../../../../core/record/read-entry.ts'
-import { proofMarks, titledReports } from '../../../../renderer/pages/entry/proof-marks.ts'
+import { proofReports } from '../../../../core/wording/proof-report.ts'
+import { proofMarks } from '../../../../renderer/pages/entry/proof-marks.ts'
 
 const train = {
   beatRateVph: '18000',
@@ -12,18 +13,23 @@ const train = {
   escapePinion: '8',
   escapeTeeth: '15',
 }
-const marksOf = (thirdWheel: string) => {
+const marksOf = (thirdWheel: string, counts: Record<string, string> = train) => {
   const fields = Object.fromEntries(
-    Object.entries({ ...train, thirdWheel }).map(([key, printed]) => [key, [{ printed }]]),
+    Object.entries({ ...counts, thirdWheel }).map(([key, printed]) => [key, [{ printed }]]),
   )
-  return proofMarks(titledReports(readEntry({ ...blankEntry(), fields }).caliber))
+  return proofMarks(proofReports(readEntry({ ...blankEntry(), fields }).caliber))
 }
 
 test('a third wheel of 57 for 75 marks every field of the train with the proof that disagrees', () => {
   const marks = marksOf('57')
   expect(marks.get('thirdWheel')?.outcome).toBe('disagrees')
-  expect(marks.get('thirdWheel')?.text).toContain('Beat rate follows the train')
+  expect(marks.get('thirdWheel')?.text).toBe('Beat rate follows the train: disagrees')
   expect(marks.get('escapeTeeth')?.outcome).toBe('disagrees')
+})
+
+test('a field that several proofs doubt counts them', () => {
+  const seconds = { ...train, secondsDisplay: 'small' }
+  expect(marksOf('57', seconds).get('thirdWheel')?.text).toBe('2 proofs disagree')
 })
 
 test('a train that agrees marks nothing', () => {
