@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import AxeBuilder from '@axe-core/playwright'
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
@@ -7,9 +8,16 @@ import { openService } from '../../../electron/service/open-service.ts'
 
 const home = join(import.meta.dirname, '../../..')
 
-export const startChromium = (): Promise<Browser> =>
+/** Where the browser is; another place can be named, but none is ever fetched. */
+const chromiumProgram = process.env['LIGNEBOOK_CHROMIUM'] ?? '/usr/bin/chromium'
+
+/** Why the tests in the browser are left out, or null where they run; under CI a missing browser is a failure. */
+export const leftOut: string | null =
+  existsSync(chromiumProgram) || process.env['CI'] ? null : `there is no Chromium at ${chromiumProgram}`
+
+export const startChromium = (...args: string[]): Promise<Browser> =>
   chromium.launch({
-    executablePath: '/usr/bin/chromium',
+    executablePath: chromiumProgram,
     args: [
       '--no-sandbox',
       '--disable-gpu',
@@ -18,12 +26,20 @@ export const startChromium = (): Promise<Browser> =>
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      ...args,
     ],
   })
 
-/** A library served to this machine as `npm start` does it; `close` is what a killed host leaves behind as well. */
-export const serveLibrary = async (file: string) => {
+export interface ServedLibrary {
+  readonly origin: string
+  readonly newAddress: () => string
+  readonly close: () => Promise<void>
+}
+
+/** A library served to this machine as `npm start` does it, with the demo in it where that is asked for. */
+export const serveLibrary = async (file: string, { demo = false } = {}): Promise<ServedLibrary> => {
   const service = await openService({ file, create: true, demoFolder: join(home, 'seed-data') })
+  if (demo) await service.dispatch('library.load-demo', {})
   const files = readPageFiles(join(home, 'out/page'))
   const host = await startLoopback({
     files: () => files,
@@ -41,7 +57,7 @@ export const serveLibrary = async (file: string) => {
   }
 }
 
-/** A page whose every error is gathered; an error of the page itself is an error of the test. */
+/** A page whose every error is gathered, breaches of its own content policy among them. */
 export const openPage = async (context: BrowserContext, address: string): Promise<{ page: Page; errors: string[] }> => {
   const page = await context.newPage()
   const errors: string[] = []
@@ -49,6 +65,11 @@ export const openPage = async (context: BrowserContext, address: string): Promis
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text())
   })
+  await page.addInitScript(() =>
+    addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sourceFile }) =>
+      console.error(`content policy: ${violatedDirective} ${blockedURI} ${sourceFile}`),
+    ),
+  )
   await page.goto(address)
   return { page, errors }
 }
