@@ -8,6 +8,9 @@ import { exactValue, plain } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 import { countsWhere, fractionsOf } from './train-working.ts'
 
+/** A figure as it is carried on paper. */
+const threePlaces = (value: number): number => Number(value.toFixed(3))
+
 const stopWorkHours = 0.5
 const stopWorkBorneShare = 0.05
 /** Shares of the stated hours by which the development may fall short or run over: first agreed to, then borne. */
@@ -93,7 +96,11 @@ export const goingHoursFollowSpring = defineProof({
       gives: hours,
     })
     const found = plain(goingHours(turns, hours))
-    working.push({ formula: `${plain(turns)} × ${plain(hours)}`, where: { turns, hoursPerTurn: hours }, gives: found })
+    working.push({
+      formula: `${threePlaces(turns)} × ${threePlaces(hours)}`,
+      where: { turns, hoursPerTurn: hours },
+      gives: found,
+    })
 
     const difference = plain(found - stated)
     const bounds = stopped

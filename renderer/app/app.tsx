@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react'
 import { Link, Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { useChange } from '../api/hooks.ts'
+import { saveExport } from '../api/save-export.ts'
 import { CommandList } from '../components/command-list.tsx'
 import { runPressed, useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
@@ -12,6 +13,7 @@ import { StatusLine } from '../components/status-line.tsx'
 import { CaliberPage } from '../pages/caliber-page.tsx'
 import { CalibersPage } from '../pages/calibers-page.tsx'
 import { EntryPage } from '../pages/entry/entry-page.tsx'
+import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { themes, useLook } from './theme.ts'
 
@@ -61,6 +63,8 @@ const Frame = () => {
     { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
     { label: 'Take back the last change', keys: ['Ctrl+Z'], run: takeBack },
     { label: 'Do again what was taken back', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], run: doAgain },
+    { label: 'Import a file', keys: ['I'], run: () => go('/import') },
+    { label: 'Export the library', keys: [], run: () => saveExport('lignebook library').catch(failed) },
     {
       label: 'Back up the library',
       keys: [],
@@ -114,6 +118,9 @@ const Frame = () => {
       </nav>
       <main className="page" id="main" tabIndex={-1}>
         <Switch>
+          <Route path="/import">
+            <ImportPage />
+          </Route>
           <Route path="/new">
             <EntryPage caliberId={null} />
           </Route>

@@ -11,6 +11,7 @@ import '../components/components.css'
 import '../drawings/drawings.css'
 import '../pages/calibers-page.css'
 import '../pages/caliber-page.css'
+import '../pages/import-page.css'
 import './print.css'
 
 const queries = new QueryClient({

@@ -5,10 +5,12 @@ import { formatLength } from '../../core/quantities/format-length.ts'
 import { labelOf } from '../../core/record/label-of.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { proofReports } from '../../core/wording/proof-report.ts'
-import { useCaliber, useSources } from '../api/hooks.ts'
+import { useCaliber, useChange, useSources } from '../api/hooks.ts'
+import { saveExport } from '../api/save-export.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { ProofList } from '../components/proof-list.tsx'
+import { say } from '../components/say.ts'
 import { BarrelSection } from '../drawings/barrel-section.tsx'
 import { TrainPlan } from '../drawings/train-plan.tsx'
 import { BeatLine, SpringLine } from './bench-lines.tsx'
@@ -21,9 +23,25 @@ export const CaliberPage = ({ id }: { id: number }) => {
   const [, go] = useLocation()
   const caliber = useCaliber(id)
   const sources = useSources()
+  const removing = useChange('caliber.remove')
+  const name = caliber.data ? `${caliber.data.entry.maker} ${caliber.data.entry.designation}` : ''
+  const remove = () => {
+    // The page is left first: what it shows is about to be gone.
+    go('/')
+    removing.mutateAsync({ id }).then(
+      () => say(`Removed ${name}. Ctrl Z brings it back.`),
+      (error: unknown) => say(failureText(error)),
+    )
+  }
   useCommands([
     { label: 'Edit this caliber', keys: ['E'], run: () => go(`/caliber/${id}/edit`) },
     { label: 'Print this caliber', keys: ['Ctrl+P'], run: () => print() },
+    {
+      label: 'Export this caliber',
+      keys: [],
+      run: () => saveExport(name, id).catch((error: unknown) => say(failureText(error))),
+    },
+    { label: 'Remove this caliber', keys: ['Delete'], run: remove },
     { label: 'Back to the list', keys: ['Escape', 'Backspace'], run: () => go('/') },
   ])
   if (caliber.error)

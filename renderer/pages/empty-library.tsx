@@ -22,14 +22,21 @@ export const EmptyLibrary = () => {
           className="plain-button"
           disabled={demo.isPending}
           onClick={() =>
-            demo.mutate({}, { onSuccess: ({ added }) => say(`${added} demo calibers are in the library.`) })
+            demo.mutate(
+              {},
+              {
+                onSuccess: ({ added }) =>
+                  say(`${added} demo calibers are in the library. Three carry a misprint: look for the cross.`),
+              },
+            )
           }
         >
           Open the demo library
         </button>
       </p>
       <p className="quiet">
-        The demo holds invented calibers, some of them wrong on purpose, to show what a proof says.
+        The demo holds invented calibers out of a crate of movements. Three of them carry a misprint of the kind that
+        handbooks have; the proofs show which value, and why. You can also <Link href="/import">import a file</Link>.
       </p>
       {demo.error && (
         <p className="notice" role="alert">
