@@ -4,6 +4,7 @@ import { openCaliber } from '../../core/record/entry.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { placeInCaliber, sayProblem } from '../service/prove-entry.ts'
 import { type CommandInput, UnusableInput } from './command.ts'
+import { namedCaliber } from './named-caliber.ts'
 import { readText } from './read-text.ts'
 
 export interface NamedCaliber {
@@ -19,17 +20,18 @@ export const calibersOf = async (input: CommandInput): Promise<readonly NamedCal
   if (more.length > 0) throw new UnusableInput(`One file at a time: ${more.join(' ')} is one too many.`)
   if (file !== undefined && options.library !== undefined)
     throw new UnusableInput('Name a file or a library with --library, not both.')
-  const place = file ?? String(options.library ?? 'the library')
+  const place = file ?? String(options.library ?? 'The library')
   const text = file === undefined ? await exported(input) : readText(file)
   const all = readLibraryFile(text, place).calibers.map((inFile, i) => {
-    const entry = openCaliber(inFile)
-    const { caliber, problems } = readEntry(entry)
-    return { entry, caliber, problem: problems[0], path: `calibers[${i}]` }
+    const { maker, designation } = inFile
+    const { caliber, problems } = readEntry(openCaliber(inFile))
+    // An unsigned movement can be proved; only a library needs a maker to file it under.
+    const problem = problems.find(({ field }) => field !== 'maker')
+    return { maker, designation, caliber, problem, path: `calibers[${i}]` }
   })
   const { caliber: name } = options
-  const chosen = typeof name === 'string' ? all.filter(({ entry }) => isNamed(entry, name)) : all
-  if (typeof name === 'string' && chosen.length === 0) throw new UnusableInput(`${place} has no caliber ${name}.`)
-  return chosen.map(({ entry: { maker, designation }, caliber, problem, path }) => {
+  const chosen = typeof name === 'string' ? [namedCaliber(place, all, name)] : all
+  return chosen.map(({ maker, designation, caliber, problem, path }) => {
     if (problem) throw new UnusableInput(`${place}, ${path}.${placeInCaliber(problem)}: ${sayProblem(problem)}`)
     return { maker, designation, caliber }
   })
@@ -39,10 +41,4 @@ const exported = async (input: CommandInput): Promise<string> => {
   // SQLite takes longer to load than a file takes to prove.
   const { withLibrary } = await import('./with-library.ts')
   return withLibrary(input, { create: false }, async (call) => (await call('exchange.export', {})).text)
-}
-
-/** True for the designation alone, or the maker and designation together. */
-export const isNamed = ({ maker, designation }: { maker: string; designation: string }, name: string): boolean => {
-  const wanted = name.trim().toLowerCase()
-  return [designation, `${maker} ${designation}`].some((one) => one.trim().toLowerCase() === wanted)
 }

@@ -1,7 +1,7 @@
 import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import type { Client } from '../../core/api/client.ts'
-import { isNamed } from './calibers-of.ts'
 import { type Command, libraryOption, printJson, UnusableInput } from './command.ts'
+import { namedCaliber } from './named-caliber.ts'
 
 export const exportCommand: Command = {
   usage: 'export FILE.json [--library FILE.sqlite] [--caliber NAME]',
@@ -25,12 +25,14 @@ export const exportCommand: Command = {
   },
 }
 
+const pageLength = 500
+
 const idOf = async (call: Client, name: string): Promise<number> => {
-  for (let offset = 0; ; offset += 500) {
-    const { rows } = await call('calibers.page', { offset, limit: 500 })
-    const row = rows.find((one) => isNamed(one, name))
-    if (row) return row.id
-    if (rows.length === 0) throw new UnusableInput(`The library has no caliber ${name}.`)
+  const calibers: { id: number; maker: string; designation: string }[] = []
+  for (;;) {
+    const { rows } = await call('calibers.page', { offset: calibers.length, limit: pageLength })
+    calibers.push(...rows)
+    if (rows.length < pageLength) return namedCaliber('The library', calibers, name).id
   }
 }
 

@@ -23,7 +23,7 @@ const headings = {
 
 export const fit: Command = {
   usage: 'fit FILE.json | fit [--library FILE.sqlite] [--caliber NAME]',
-  does: 'Shows how the spring of each caliber sits in its barrel; status 1 where something disagrees.',
+  does: 'Shows how the spring of each caliber sits in its barrel; status 1 where one does not fit.',
   options: { ...libraryOption, caliber: { type: 'string' } },
   run: async (input) => {
     const calibers = await calibersOf(input)
@@ -42,7 +42,9 @@ export const fit: Command = {
         input.io.out(`${maker} ${designation}\n${table(rows)}\n\n`)
       }
     const wrong = calibers.some(({ caliber }) =>
-      proofReports(caliber).some(({ proof, outcome }) => springProofs.has(proof) && outcome === 'disagrees'),
+      proofReports(caliber).some(
+        ({ proof, outcome }) => springProofs.has(proof) && (outcome === 'disagrees' || outcome === 'outside-range'),
+      ),
     )
     const nothing = fits.every(({ maker: _, designation: __, ...figures }) =>
       Object.values(figures).every((value) => value === null),

@@ -1,6 +1,7 @@
 import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { expect } from 'vitest'
 import type { ExitStatus } from '../../../electron/terminal/command.ts'
 import { run } from '../../../electron/terminal/run.ts'
 
@@ -25,6 +26,22 @@ export const runCaptured = async (...args: string[]): Promise<Captured> => {
   }
   const status = await run(args, io)
   return { status, out, err }
+}
+
+/** Runs a command that must refuse its input: one sentence, on one line, and nothing on the other stream. */
+export const refused = async (...args: string[]): Promise<string> => {
+  const { status, out, err } = await runCaptured(...args)
+  expect({ args, status, out }).toEqual({ args, status: 2, out: '' })
+  expect(err).toMatch(/^[^\n]+\.\n$/)
+  expect(err).not.toMatch(/ at .*\.ts|Error:/)
+  return err
+}
+
+/** Runs a command with `--json`; its output must be one JSON document, and its other stream empty. */
+export const answered = async <T>(...args: string[]): Promise<{ status: ExitStatus; document: T }> => {
+  const { status, out, err } = await runCaptured(...args, '--json')
+  expect({ args, err }).toEqual({ args, err: '' })
+  return { status, document: JSON.parse(out) as T }
 }
 
 export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'terminal-'))
@@ -53,4 +70,14 @@ const fields = {
 }
 export const goodTrain = { maker: 'Verrin', designation: '17-220', fields }
 export const wrongTrain = { maker: 'Verrin', designation: '17-221', fields: { ...fields, thirdWheel: 70 } }
+/** The good train with one count that cannot be read. */
+export const unreadable = { ...goodTrain, designation: 'bad', fields: { ...fields, thirdWheel: 'many' } }
 export const libraryFile = (...calibers: unknown[]) => ({ lignebook: 1, calibers })
+
+/** A library of its own with these calibers in it. */
+export const libraryOf = async (...calibers: unknown[]): Promise<string> => {
+  const library = join(newFolder(), 'library.sqlite')
+  const { err } = await runCaptured('import', fileOf(libraryFile(...calibers)), '--library', library)
+  expect(err).toBe('')
+  return library
+}
