@@ -7,6 +7,7 @@ import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.
 import { sourcesAgree } from './sources-agree.ts'
 import { springFillsBarrel } from './spring-fills-barrel.ts'
 import { springStandsWithinBarrel } from './spring-stands-within-barrel.ts'
+import { variantKeepsItsBase } from './variant-keeps-its-base.ts'
 
 /** Every proof, in the order in which findings are shown. */
 export const proofs: readonly Proof[] = [
@@ -18,4 +19,5 @@ export const proofs: readonly Proof[] = [
   goingHoursFollowSpring,
   jewelsAddUp,
   sourcesAgree,
+  variantKeepsItsBase,
 ]

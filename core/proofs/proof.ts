@@ -63,7 +63,7 @@ export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFie
   readonly validity: string
   /** False where the statement says nothing of this caliber (no seconds hand, so nothing for it to turn). */
   readonly appliesTo?: (values: CaliberValues, readings: Caliber['readings']) => boolean
-  readonly judge: (values: DeclaredValues<N, U>, caliber: Pick<Caliber, 'lists' | 'readings'>) => Judgement
+  readonly judge: (values: DeclaredValues<N, U>, caliber: Omit<Caliber, 'values'>) => Judgement
 }
 
 /** A proof with its field types forgotten, as the list and the runner hold it. */

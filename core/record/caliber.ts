@@ -62,4 +62,7 @@ export interface Caliber {
   readonly values: CaliberValues
   readonly readings: { readonly [K in CaliberFieldKey]?: readonly Reading<ValueOf<K>>[] }
   readonly lists: CaliberLists
+  /** The caliber on which this one is based, where it is known; what is not stated here was taken from it. */
+  readonly base?: Caliber
+  readonly inheritedKeys?: readonly CaliberFieldKey[]
 }

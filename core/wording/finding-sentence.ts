@@ -1,4 +1,5 @@
 import type { Judgement } from '../proofs/proof.ts'
+import { baseSentence } from './base-sentence.ts'
 import { figure } from './figure.ts'
 import { sourcesSentence } from './sources-sentence.ts'
 
@@ -89,6 +90,9 @@ const sentences: Readonly<Record<string, (judgement: Judged) => string>> = {
       ? 'The readings of the field with more than one meet within their printed rounding.'
       : `In ${detail(j, 'fields')} fields with more than one reading they meet within their printed rounding.`,
   'readings-differ': sourcesSentence,
+  'base-kept': (j) => `Train and barrel are stated as those of the base, ${detail(j, 'basedOn')}.`,
+  'base-unstated': (j) => `Train and barrel are taken from the base, ${detail(j, 'basedOn')}.`,
+  'base-differs': baseSentence,
 }
 
 /** What a proof found, in plain words: what was stated, what was found, by how much, what to do. */

@@ -4,6 +4,7 @@ import { misprintHelp } from '../proofs/misprint-help.ts'
 import type { Finding, Outcome, WorkingStep } from '../proofs/proof.ts'
 import { proveCaliber } from '../proofs/prove.ts'
 import type { Caliber } from '../record/caliber.ts'
+import { missingBaseSentence } from './base-sentence.ts'
 import { findingSentence } from './finding-sentence.ts'
 import { misprintSentence } from './misprint-sentence.ts'
 import { outsideRangeSentence } from './outside-range.ts'
@@ -43,7 +44,11 @@ export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber):
   const base = { proof: proof.id, fields: [...proof.needs, ...used, ...proof.lists], source: proof.source }
   if (judgement.outcome === 'cannot-check') {
     const { outcome, missing } = judgement
-    const message = `Cannot be checked yet. Not stated: ${listed(missing.map(labelOf))}.`
+    const { basedOn } = caliber?.values ?? {}
+    const message =
+      basedOn !== undefined && missing.includes('basedOn')
+        ? missingBaseSentence(basedOn)
+        : `Cannot be checked yet. Not stated: ${listed(missing.map(labelOf))}.`
     return { ...base, ...nothing, outcome, missing, message }
   }
   if (judgement.outcome === 'outside-range') {

@@ -17,8 +17,9 @@ export const prove: Command = {
     else
       for (const { maker, designation, proofs } of calibers) {
         input.io.out(`${maker} ${designation}\n`)
-        for (const { proof, outcome, message, working } of proofs) {
+        for (const { proof, outcome, message, hints, working } of proofs) {
           input.io.out(`  ${outcomeWords[outcome].padEnd(17)}  ${proof}\n      ${message}\n`)
+          for (const hint of hints) input.io.out(`      A misprint? ${hint}\n`)
           if (outcome === 'disagrees')
             for (const { formula, gives } of working) input.io.out(`      ${formula} = ${gives}\n`)
         }

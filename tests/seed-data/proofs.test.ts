@@ -2,15 +2,27 @@ import { describe, expect, it } from 'vitest'
 import type { FileCaliber } from '../../core/exchange/library-file.ts'
 import { misprintHelp } from '../../core/proofs/misprint-help.ts'
 import { proveCaliber } from '../../core/proofs/prove.ts'
+import { withBases } from '../../core/record/bases.ts'
+import type { Caliber } from '../../core/record/caliber.ts'
 import { openCaliber } from '../../core/record/entry.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { demoCalibers, plantedMisprints } from './demo-library.ts'
 
 const nameOf = (caliber: FileCaliber): string => `${caliber.maker} ${caliber.designation}`
 
+const read = (caliber: FileCaliber): Caliber => readEntry(openCaliber(caliber)).caliber
+
+/** The caliber over its base, should it have one in the library. */
+const overItsBase = (caliber: FileCaliber): Caliber => {
+  const own = read(caliber)
+  if (own.values.basedOn === undefined) return own
+  const others = demoCalibers.filter(({ caliber: other }) => nameOf(other) !== nameOf(caliber))
+  return withBases([own, ...others.map(({ caliber: other }) => read(other))])[0] ?? own
+}
+
 /** The ids of the proofs of one caliber that come out so. */
 const proofsThat = (outcome: string, caliber: FileCaliber): readonly string[] =>
-  proveCaliber(readEntry(openCaliber(caliber)).caliber)
+  proveCaliber(overItsBase(caliber))
     .filter(({ judgement }) => judgement.outcome === outcome)
     .map(({ proof }) => proof.id)
 
@@ -63,14 +75,25 @@ describe('the demo library under its own proofs', () => {
   })
 })
 
+it('keeps each variant true to its base in train and barrel', () => {
+  const variants = demoCalibers.filter(({ caliber }) => caliber.fields.basedOn !== undefined)
+  expect(variants.length).toBeGreaterThanOrEqual(3)
+  for (const { file, caliber } of variants) {
+    expect(proofsThat('agrees', caliber), file).toContain('variant-keeps-its-base')
+  }
+})
+
 it('hints first at the right value of each planted misprint', () => {
   for (const { caliber: name, field, right } of plantedMisprints) {
     const { caliber } = demoCalibers.find(({ caliber }) => nameOf(caliber) === name) ?? {}
     if (caliber === undefined) throw new Error(name)
-    const read = readEntry(openCaliber(caliber)).caliber
-    for (const finding of proveCaliber(read)) {
+    const misprinted = read(caliber)
+    for (const finding of proveCaliber(misprinted)) {
       if (finding.judgement.outcome !== 'disagrees' || finding.proof.id === 'sources-agree') continue
-      expect(misprintHelp(finding, read)[0], `${name}: ${finding.proof.id}`).toMatchObject({ field, meant: right })
+      expect(misprintHelp(finding, misprinted)[0], `${name}: ${finding.proof.id}`).toMatchObject({
+        field,
+        meant: right,
+      })
     }
   }
 })

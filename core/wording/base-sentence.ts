@@ -1,0 +1,22 @@
+import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
+import type { Judgement, WorkingStep } from '../proofs/proof.ts'
+
+type Judged = Extract<Judgement, { working: unknown }>
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+const labelOf = (key: string): string =>
+  (Object.hasOwn(caliberFields, key) ? caliberFields[key as CaliberFieldKey].label : key).toLowerCase()
+
+const differenceOf = ({ where: { field, variant, base } }: WorkingStep): string =>
+  `${labelOf(String(field))} ${variant} against ${base}`
+
+/** In what a variant's train or barrel departs from its base, and what to do. */
+export const baseSentence = ({ working, details }: Judged): string =>
+  `A variant usually keeps train and barrel; this one differs from ${details?.basedOn ?? 'its base'} in ` +
+  `${listed(working.map(differenceOf))}. Look these up again in both, or note that the variant was changed.`
+
+/** What to do where a base is named that is not at hand. */
+export const missingBaseSentence = (basedOn: string): string =>
+  `Cannot be checked yet. Its base, ${basedOn}, is not at hand: enter it, or correct the name under "based on".`
