@@ -58,7 +58,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
   const [cell, setCell] = useState('maker')
   const [namesShown, setNamesShown] = useState(false)
   const [insist, setInsist] = useState(false)
-  const [refusal, setRefusal] = useState('')
+  const [refusal, setRefusal] = useState<{ readonly text: string } | null>(null)
   const [draftLine, setDraftLine] = useState<'restored' | 'discarded' | null>(opened === stored ? null : 'restored')
   const draft = useKeptDraft(caliberId, entry, stored)
 
@@ -81,6 +81,9 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
   }, [startAt])
   useEffect(() => rememberInHand(inHand), [inHand])
   useEffect(() => {
+    if (refusal) document.getElementById('entry-refusal')?.focus()
+  }, [refusal])
+  useEffect(() => {
     if (state.cameTo !== null) goToCell(state.cameTo)
   }, [state])
 
@@ -98,25 +101,23 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
 
   const save = async () => {
     const now = foundProblems(readEntry(entry).problems)
-    setRefusal('')
+    setRefusal(null)
     if (now.length > 0) {
       setInsist(true)
-      setRefusal(
-        `Not saved: ${now.length === 1 ? 'one value' : `${now.length} values`} cannot be read. Nothing is lost.`,
-      )
-      requestAnimationFrame(() => document.getElementById('entry-refusal')?.focus())
+      const count = now.length === 1 ? 'one value' : `${now.length} values`
+      setRefusal({ text: `Not saved: ${count} cannot be read. Nothing is lost.` })
       return
     }
-    draft.stop()
+    await draft.stop()
     try {
       const { id } = await call('caliber.save', { caliberId, entry: settledEntry(entry) })
+      draft.saved()
       await queries.invalidateQueries()
       say(`Saved ${name}. ${proofSummary(reports)}.`)
       go(`/caliber/${id}`)
     } catch (error) {
       draft.goOn()
-      setRefusal(failureText(error))
-      requestAnimationFrame(() => document.getElementById('entry-refusal')?.focus())
+      setRefusal({ text: failureText(error) })
     }
   }
 
@@ -132,7 +133,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
   const discard = () => {
     dispatch({ type: 'replace', entry: stored })
     setDraftLine('discarded')
-    setRefusal('')
+    setRefusal(null)
     setInsist(false)
     goToCell('maker')
   }
@@ -144,7 +145,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
       say(`Added ${source.title} to the sources.`)
       return true
     } catch (error) {
-      setRefusal(failureText(error))
+      setRefusal({ text: failureText(error) })
       return false
     }
   }
@@ -199,7 +200,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
       ) : null}
       {refusal ? (
         <div className="entry-refusal" id="entry-refusal" role="alert" tabIndex={-1}>
-          <p>{refusal}</p>
+          <p>{refusal.text}</p>
           {insist && problems.length > 0 ? (
             <ul>
               {problems.map(({ cell: where, text }) => (
