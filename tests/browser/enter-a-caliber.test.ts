@@ -1,20 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { openPage, seriousFindings, serveLibrary, startChromium } from './support/lignebook-in-chromium.ts'
-
-let browser: Browser
-let folder: string
-beforeAll(async () => {
-  browser = await startChromium()
-  folder = mkdtempSync(join(tmpdir(), 'lignebook-entry-'))
-})
-afterAll(async () => {
-  await browser.close()
-  rmSync(folder, { recursive: true, force: true })
-})
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { inChromium } from './support/in-chromium.ts'
+import { keyboardOf } from './support/keyboard.ts'
+import { startKillableHost } from './support/killable-host.ts'
 
 /** A made-up caliber as a handbook would print it; the third wheel is misprinted at first. */
 const typed: readonly (readonly [cell: string, keys: string])[] = [
@@ -66,184 +54,259 @@ const typed: readonly (readonly [cell: string, keys: string])[] = [
   ['jewels.1.count', '2'],
 ]
 
-/** No mouse: what is pressed is counted, and a mouse event anywhere fails the test. */
-const keyboard = (page: Page) => {
-  let presses = 0
-  const press = async (key: string) => {
-    presses += 1
-    await page.keyboard.press(key)
-  }
-  const type = async (text: string) => {
-    presses += text.length
-    await page.keyboard.type(text)
-  }
-  const cell = () => page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset['cell'] ?? '')
-  const goOnTo = async (wanted: string) => {
-    for (let steps = 0; (await cell()) !== wanted; steps += 1) {
-      if (steps > 60) throw new Error(`Enter never came to ${wanted}; it stands at ${await cell()}`)
-      await press('Enter')
-    }
-  }
-  return { press, type, goOnTo, cell, count: () => presses }
-}
+const demoCalibers = 32
 
 const outcomeOf = (page: Page, proof: string) =>
   page.locator(`.entry-proofs [data-proof="${proof}"]`).getAttribute('data-outcome')
 
-test('a caliber is entered by keyboard alone, its wrong third wheel caught while typing, and found again', async () => {
-  const host = await serveLibrary(join(folder, 'by-keyboard.sqlite'))
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } })
-  const { page, errors } = await openPage(context, host.newAddress())
-  await page.evaluate(() => {
-    for (const kind of ['mousedown', 'pointerdown', 'touchstart'])
-      addEventListener(kind, () => document.documentElement.setAttribute('data-mouse', kind), true)
-  })
-  const keys = keyboard(page)
+/** Goes to an address of the page, as a link in it would. */
+const goTo = (page: Page, hash: string) =>
+  page.evaluate((to) => {
+    location.hash = to
+  }, hash)
 
-  await page.locator('#main').waitFor()
-  await page.getByText('Opening', { exact: false }).waitFor({ state: 'detached' })
-  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
-  await keys.press('n')
+const newForm = async (page: Page) => {
+  await goTo(page, '#/new')
   await page.locator('#cell-maker:focus').waitFor()
+}
 
-  // The source, once: back from the first field to the bar, 'new source…' by its first letters.
-  await keys.press('Alt+0')
-  await keys.type('new')
-  await keys.press('Enter')
-  await keys.type('Tables for the bench')
-  await keys.press('Enter')
-  await keys.type('A. Quellin')
-  await keys.press('Enter')
-  await keys.type('1931')
-  await keys.press('Enter')
+/** Waits until the library has the last key stroke, and the window need not hold it any more. */
+const allKept = async (page: Page) => {
+  await page.waitForFunction(() => sessionStorage.getItem('lignebook.draft.new') === null)
+  await page.locator('.entry-kept', { hasText: 'Draft kept' }).waitFor()
+}
+
+const cell = (page: Page, name: string) => page.locator(`#cell-${name}`)
+
+const addSource = async (page: Page, title: string, author: string, year: string, pageNumber: string) => {
+  await cell(page, 'bar-source').selectOption({ label: 'new source…' })
+  await cell(page, 'bar-title').fill(title)
+  await cell(page, 'bar-author').fill(author)
+  await cell(page, 'bar-year').fill(year)
+  await cell(page, 'bar-year').press('Enter')
   await page.locator('#cell-bar-page:focus').waitFor()
-  await keys.type('44')
-  await keys.press('Enter')
+  await page.keyboard.type(pageNumber)
+}
 
-  for (const [cell, text] of typed) {
-    await keys.goOnTo(cell)
-    await keys.type(text)
-    if (cell === 'diameterMm') expect(await page.locator('#cell-diameterMm-echo').textContent()).toContain('38.35 mm')
-    if (cell === 'springThicknessMm')
-      expect(await page.locator('#cell-springThicknessMm-echo').textContent()).toContain('0.18 mm')
-  }
-  expect(await page.locator('#cell-setting').inputValue()).toBe('lever')
-  expect(await page.locator('#cell-secondsDisplay').inputValue()).toBe('small')
+const findByWords = async (page: Page, words: string) => {
+  await page.getByRole('combobox').fill(words)
+  await page.locator('.count', { hasText: 'found' }).waitFor()
+  return page.locator('[aria-selected="true"]', { hasText: '17-430' }).locator('.why')
+}
 
-  await page.locator('.entry-proofs [data-proof="beat-rate-follows-train"][data-outcome="disagrees"]').waitFor()
-  expect(await page.locator('#cell-thirdWheel-proof').textContent()).toContain('Beat rate follows the train')
+inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
+  test('by keyboard alone: the wrong third wheel is caught while typing, and the caliber found again after a new start', async () => {
+    const file = newFile()
+    const first = await serve(file, { demo: true })
+    const page = await visit(first.newAddress())
+    const keys = await keyboardOf(page)
+    await page.locator('#caliber-0').waitFor()
+    await keys.press('n')
+    await page.locator('#cell-maker:focus').waitFor()
 
-  await keys.press('Alt+5')
-  await keys.press('Alt+4')
-  await keys.goOnTo('thirdWheel')
-  await keys.type('75')
-  await page.locator('.entry-proofs [data-proof="beat-rate-follows-train"][data-outcome="agrees"]').waitFor()
-  expect(await page.locator('#cell-thirdWheel-proof').count()).toBe(0)
-  expect(await outcomeOf(page, 'hour-hand-follows-minute-hand')).toBe('agrees')
+    // The source, once: back from the first field to the bar, 'new source…' by its first letters.
+    await keys.press('Alt+0')
+    await keys.type('new')
+    await keys.press('Enter')
+    await keys.type('Tables for the bench')
+    await keys.press('Enter')
+    await keys.type('A. Quellin')
+    await keys.press('Enter')
+    await keys.type('1931')
+    await keys.press('Enter')
+    await page.locator('#cell-bar-page:focus').waitFor()
+    await keys.type('44')
+    await keys.press('Enter')
 
-  // Taken back and done again.
-  await keys.press('Control+z')
-  expect(await page.locator('#cell-thirdWheel').inputValue()).toBe('57')
-  await keys.press('Control+y')
-  expect(await page.locator('#cell-thirdWheel').inputValue()).toBe('75')
+    for (const [name, text] of typed) {
+      await keys.goOnTo(name)
+      await keys.type(text)
+      if (name === 'diameterMm') expect(await cell(page, 'diameterMm-echo').textContent()).toContain('38.35 mm')
+      if (name === 'springThicknessMm')
+        expect(await cell(page, 'springThicknessMm-echo').textContent()).toContain('0.18 mm')
+    }
+    expect(await cell(page, 'setting').inputValue()).toBe('lever')
+    expect(await cell(page, 'secondsDisplay').inputValue()).toBe('small')
 
-  await keys.press('Control+s')
-  await page.waitForURL(/#\/caliber\/\d+$/)
-  await page.getByRole('heading', { name: /Aldervane 17-430/ }).waitFor()
-  console.log(
-    `key presses per value: ${(keys.count() / typed.length).toFixed(1)} (${keys.count()} for ${typed.length} values)`,
-  )
-  expect(await page.evaluate(() => document.documentElement.getAttribute('data-mouse'))).toBeNull()
+    await page.locator('.entry-proofs [data-proof="beat-rate-follows-train"][data-outcome="disagrees"]').waitFor()
+    expect(await cell(page, 'thirdWheel-proof').count()).toBe(1)
 
-  await page.reload()
-  await page.getByRole('heading', { name: /Aldervane 17-430/ }).waitFor()
-  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
-  await keys.press('/')
-  await page.waitForFunction(() => document.activeElement instanceof HTMLInputElement)
-  await keys.type('aldervan 17430')
-  await page.getByText('17-430').first().waitFor()
-  expect(errors).toEqual([])
-  await context.close()
-  await host.close()
-})
+    await keys.press('Alt+5')
+    await keys.press('Alt+4')
+    await keys.goOnTo('thirdWheel')
+    await keys.type('75')
+    await page.locator('.entry-proofs [data-proof="beat-rate-follows-train"][data-outcome="agrees"]').waitFor()
+    expect(await cell(page, 'thirdWheel-proof').count()).toBe(0)
+    expect(await outcomeOf(page, 'hour-hand-follows-minute-hand')).toBe('agrees')
 
-test('a draft outlives a reload and a host that is gone, and discarding it can be taken back', async () => {
-  const file = join(folder, 'drafts.sqlite')
-  const first = await serveLibrary(file)
-  const context = await browser.newContext()
-  const { page } = await openPage(context, first.newAddress())
-  await page.locator('#main').waitFor()
-  await page.evaluate(() => {
-    location.hash = '#/new'
+    // Taken back and done again.
+    await keys.press('Control+z')
+    expect(await cell(page, 'thirdWheel').inputValue()).toBe('57')
+    await keys.press('Control+y')
+    expect(await cell(page, 'thirdWheel').inputValue()).toBe('75')
+
+    await keys.press('Control+s')
+    await page.waitForURL(/#\/caliber\/\d+$/)
+    await page.getByRole('heading', { name: 'Aldervane 17-430' }).waitFor()
+    console.log(
+      `key presses per value: ${(keys.count() / typed.length).toFixed(1)} (${keys.count()} for ${typed.length} values)`,
+    )
+    expect(await keys.mouse()).toBeNull()
+
+    await keys.press('/')
+    await page.locator('.search input:focus').waitFor()
+    expect(await (await findByWords(page, 'aldervan 17430')).textContent()).toBe(
+      'Maker and designation are Aldervane 17-430.',
+    )
+    await first.close()
+
+    // A new start has another port, so another origin: nothing the browser kept can help.
+    const second = await serve(file)
+    const again = await visit(second.newAddress())
+    await again.locator('.count', { hasText: `${demoCalibers + 1} calibers` }).waitFor()
+    expect(await (await findByWords(again, '17430')).textContent()).toBe('The designation is 17-430.')
+    await again.keyboard.press('Enter')
+    await again.getByRole('heading', { name: 'Aldervane 17-430' }).waitFor()
+    expect(await again.locator('.source-mark', { hasText: 'quellin-1931 p. 44' }).count()).toBeGreaterThan(10)
   })
-  await page.locator('#cell-maker:focus').waitFor()
-  await page.keyboard.type('Brandsma')
-  // Reloaded before the draft can have reached the library.
-  await page.reload()
-  await page.locator('#cell-maker:focus').waitFor()
-  expect(await page.locator('#cell-maker').inputValue()).toBe('Brandsma')
-  await page.getByText('Draft of Brandsma restored').waitFor()
-  await page.keyboard.press('Enter')
-  await page.keyboard.type('9-2')
-  await page.locator('.entry-kept[data-keeping="kept"]').waitFor()
-  await first.close()
-  await page.close()
 
-  const second = await serveLibrary(file)
-  const again = await openPage(context, second.newAddress())
-  await again.page.locator('#main').waitFor()
-  await again.page.evaluate(() => {
-    location.hash = '#/new'
-  })
-  await again.page.getByText('Draft of Brandsma 9-2 restored').waitFor()
-  await again.page.getByRole('button', { name: 'Discard draft' }).press('Enter')
-  expect(await again.page.locator('#cell-maker').inputValue()).toBe('')
-  await again.page.getByRole('button', { name: 'Bring it back' }).press('Enter')
-  expect(await again.page.locator('#cell-maker').inputValue()).toBe('Brandsma')
-  await context.close()
-  await second.close()
-})
+  test('a draft outlives a reload and a host that is gone, and discarding it can be taken back', async () => {
+    const file = newFile()
+    const first = await serve(file)
+    const page = await visit(first.newAddress())
+    await newForm(page)
+    await page.keyboard.type('Brandsma')
+    // Reloaded before the draft can have reached the library.
+    await page.reload()
+    await page.locator('#cell-maker:focus').waitFor()
+    expect(await cell(page, 'maker').inputValue()).toBe('Brandsma')
+    await page.getByText('Draft of Brandsma restored').waitFor()
+    await page.keyboard.press('Enter')
+    await page.keyboard.type('9-2')
+    await allKept(page)
+    await page.close()
+    await first.close()
 
-test('what cannot be read is not saved, is named with the way to it, and is not lost', async () => {
-  const host = await serveLibrary(join(folder, 'unreadable.sqlite'))
-  const context = await browser.newContext()
-  const { page } = await openPage(context, host.newAddress())
-  await page.locator('#main').waitFor()
-  await page.evaluate(() => {
-    location.hash = '#/new'
+    const second = await serve(file)
+    const again = await visit(second.newAddress())
+    await goTo(again, '#/new')
+    await again.getByText('Draft of Brandsma 9-2 restored').waitFor()
+    await again.getByRole('button', { name: 'Discard draft' }).press('Enter')
+    expect(await cell(again, 'maker').inputValue()).toBe('')
+    await again.getByRole('button', { name: 'Bring it back' }).press('Enter')
+    expect(await cell(again, 'maker').inputValue()).toBe('Brandsma')
   })
-  await page.locator('#cell-maker:focus').waitFor()
-  await page.keyboard.type('Brandsma')
-  await page.locator('#cell-thirdWheel').focus()
-  await page.keyboard.type('7x5')
-  await page.keyboard.press('Control+Enter')
-  await page.locator('#entry-refusal:focus').waitFor()
-  await page
-    .locator('#entry-refusal')
-    .getByRole('button', { name: /Third wheel/ })
-    .press('Enter')
-  await page.locator('#cell-thirdWheel:focus').waitFor()
-  expect(await page.locator('#cell-thirdWheel').inputValue()).toBe('7x5')
-  expect(await page.locator('#cell-thirdWheel').getAttribute('aria-invalid')).toBe('true')
-  await context.close()
-  await host.close()
-})
 
-test.each(['day', 'night'])('axe finds nothing serious in the form by %s', async (theme) => {
-  const host = await serveLibrary(join(folder, `axe-${theme}.sqlite`))
-  const context = await browser.newContext({ colorScheme: theme === 'night' ? 'dark' : 'light' })
-  const { page } = await openPage(context, host.newAddress())
-  await page.locator('#main').waitFor()
-  await page.evaluate(() => {
-    location.hash = '#/new'
+  test('a host killed in the middle of typing costs at most the last key stroke', async () => {
+    const file = newFile()
+    const text = 'Brandsma und Soehne am Wehr zu Vaucourbe'
+    const first = await startKillableHost(file)
+    try {
+      const page = await visit(first.address, { awaited: /ERR_CONNECTION|Failed to load/ })
+      await newForm(page)
+      await page.keyboard.type(text, { delay: 60 })
+    } finally {
+      await first.kill()
+    }
+    const second = await startKillableHost(file)
+    try {
+      const again = await visit(second.address)
+      await newForm(again)
+      expect([text, text.slice(0, -1)]).toContain(await cell(again, 'maker').inputValue())
+    } finally {
+      await second.kill()
+    }
   })
-  await page.locator('#cell-maker:focus').waitFor()
-  await page.locator('#cell-beatRateVph').fill('3000')
-  await page.locator('#cell-thirdWheel').fill('7x5')
-  await page.locator('#cell-maker').focus()
-  await page.keyboard.press('F1')
-  await page.locator('#cell-thirdWheel-problem').waitFor()
-  expect(await seriousFindings(page)).toEqual([])
-  await context.close()
-  await host.close()
+
+  test('what cannot be read is not saved, is listed with the way to each field, and is not lost', async () => {
+    const { page } = await open()
+    await newForm(page)
+    await page.keyboard.type('Brandsma')
+    await cell(page, 'thirdWheel').fill('7x5')
+    await cell(page, 'diameterMm').fill('6/0')
+    await cell(page, 'diameterMm').press('Control+Enter')
+    await page.locator('#entry-refusal:focus').waitFor()
+    const refusal = page.locator('#entry-refusal')
+    expect(await refusal.locator('p').textContent()).toMatch(
+      /^Not saved: \d values cannot be read\. Nothing is lost\.$/,
+    )
+    expect(await refusal.getByRole('button', { name: /Diameter/ }).count()).toBe(1)
+    await refusal.getByRole('button', { name: /Third wheel/ }).press('Enter')
+    await page.locator('#cell-thirdWheel:focus').waitFor()
+    expect(await cell(page, 'thirdWheel').inputValue()).toBe('7x5')
+    expect(await cell(page, 'thirdWheel').getAttribute('aria-invalid')).toBe('true')
+    await goTo(page, '#/')
+    await page.getByRole('heading', { name: 'This library is empty' }).waitFor()
+  })
+
+  test('a name that the library has is said while typing, and is not saved twice', async () => {
+    const { page } = await open({ demo: true })
+    await newForm(page)
+    await page.keyboard.type('verrin')
+    await page.keyboard.press('Enter')
+    await page.keyboard.type('17-220')
+    await page.getByText('Verrin 17-220 is already in the library.').waitFor()
+    await cell(page, 'maker').fill('Verrin')
+    await page.keyboard.press('Control+s')
+    await page.locator('#entry-refusal:focus').waitFor()
+    expect(await page.locator('#entry-refusal').textContent()).toMatch(/^The library already has Verrin 17-220\./)
+    expect(await cell(page, 'designation').inputValue()).toBe('17-220')
+    await page.locator('.status-line', { hasText: `${demoCalibers} calibers` }).waitFor()
+  })
+
+  test('Escape leaves, keeps the draft and says so; the form opens with it again', async () => {
+    const { page } = await open({ demo: true })
+    await newForm(page)
+    await page.keyboard.type('Brandsma')
+    await page.keyboard.press('Escape')
+    await page.locator('#caliber-0').waitFor()
+    await page.getByText('What was typed of Brandsma is kept as a draft.').waitFor()
+    await page.getByRole('link', { name: 'A draft is not saved yet' }).press('Enter')
+    await page.getByText('Draft of Brandsma restored.').waitFor()
+    expect(await cell(page, 'maker').inputValue()).toBe('Brandsma')
+  })
+
+  test('Alt T gives a value the source in hand, and Alt R adds what another source says', async () => {
+    const { page } = await open()
+    await newForm(page)
+    await page.keyboard.type('Brandsma')
+    await cell(page, 'designation').fill('9-2')
+    await cell(page, 'barrelTeeth').fill('78')
+    const row = page.locator('.entry-field', { has: page.locator('#cell-barrelTeeth') })
+    expect(await row.locator('.entry-source').count()).toBe(0)
+
+    await addSource(page, 'Tables for the bench', 'A. Quellin', '1931', '44')
+    await cell(page, 'barrelTeeth').focus()
+    await page.keyboard.press('Alt+t')
+    await row.locator('.entry-source', { hasText: 'quellin-1931 p. 44' }).waitFor()
+
+    await addSource(page, 'A second look', 'B. Ruysch', '1950', '7')
+    await cell(page, 'barrelTeeth').focus()
+    await page.keyboard.press('Alt+r')
+    expect(await cell(page, 'barrelTeeth').inputValue()).toBe('')
+    await page.keyboard.type('80')
+    await row.locator('.entry-source', { hasText: 'ruysch-1950 p. 7' }).waitFor()
+    expect(await row.locator('.entry-others').textContent()).toContain('+1 more')
+
+    await page.keyboard.press('Control+s')
+    await page.getByRole('heading', { name: 'Brandsma 9-2' }).waitFor()
+    const shown = page.locator('.value-cell', { hasText: 'Barrel teeth' })
+    expect(await shown.locator('.value').textContent()).toBe('80')
+    expect(await shown.locator('.other-reading').textContent()).toContain('also 78')
+    expect(await shown.locator('.other-reading').textContent()).toContain('quellin-1931 p. 44')
+  })
+
+  test('Ctrl Backspace removes a line of a list, and undo brings it back', async () => {
+    const { page } = await open()
+    await newForm(page)
+    await cell(page, 'parts-0-part').fill('mainspring')
+    await cell(page, 'parts-1-part').fill('balance staff')
+    await cell(page, 'parts-0-part').focus()
+    await page.keyboard.press('Control+Backspace')
+    expect(await cell(page, 'parts-0-part').inputValue()).toBe('balance staff')
+    expect(await cell(page, 'parts-1-part').inputValue()).toBe('')
+    await page.keyboard.press('Control+z')
+    expect(await cell(page, 'parts-0-part').inputValue()).toBe('mainspring')
+    expect(await cell(page, 'parts-1-part').inputValue()).toBe('balance staff')
+  })
 })
