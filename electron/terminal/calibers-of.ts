@@ -1,4 +1,5 @@
 import { readLibraryFile } from '../../core/exchange/read-library-file.ts'
+import { withBases } from '../../core/record/bases.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
 import { openCaliber } from '../../core/record/entry.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
@@ -22,13 +23,15 @@ export const calibersOf = async (input: CommandInput): Promise<readonly NamedCal
     throw new UnusableInput('Name a file or a library with --library, not both.')
   const place = file ?? String(options.library ?? 'The library')
   const text = file === undefined ? await exported(input) : readText(file)
-  const all = readLibraryFile(text, place).calibers.map((inFile, i) => {
+  const read = readLibraryFile(text, place).calibers.map((inFile, i) => {
     const { maker, designation } = inFile
     const { caliber, problems } = readEntry(openCaliber(inFile))
     // An unsigned movement can be proved; only a library needs a maker to file it under.
     const problem = problems.find(({ field }) => field !== 'maker')
     return { maker, designation, caliber, problem, path: `calibers[${i}]` }
   })
+  const families = withBases(read.map(({ caliber }) => caliber))
+  const all = read.map((one, i) => ({ ...one, caliber: families[i] ?? one.caliber }))
   const { caliber: name } = options
   const chosen = typeof name === 'string' ? [namedCaliber(place, all, name)] : all
   return chosen.map(({ maker, designation, caliber, problem, path }) => {

@@ -33,7 +33,7 @@ interface ProofListProps {
 }
 
 const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProps['linkTo'] }) => {
-  const { proof, outcome, message, working, missing, fields } = report
+  const { proof, outcome, message, hints, working, missing, fields } = report
   const waits = outcome === 'cannot-check'
   const keys = waits ? missing : outcome === 'agrees' ? [] : fields
   return (
@@ -49,6 +49,11 @@ const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProp
           </p>
         ))}
         {waits ? null : <p className="message">{message}</p>}
+        {hints.map((hint) => (
+          <p className="proof-hint" key={hint}>
+            A misprint? {hint}
+          </p>
+        ))}
         {keys.length > 0 && (
           <p className="proof-fields">
             {waits ? 'Needs ' : null}

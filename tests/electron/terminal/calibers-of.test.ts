@@ -78,3 +78,16 @@ test('what a newer version wrote is passed over', async () => {
   const { status } = await answered('prove', fileOf({ ...libraryFile(newer), shelf: ['new'] }))
   expect(status).toBe(0)
 })
+
+test('a variant is proved over its base, wherever in the file that stands', async () => {
+  const variant = { maker: 'Verrin', designation: '17-222', fields: { basedOn: '17-220', fourthWheel: '70' } }
+  const file = fileOf(libraryFile(variant, goodTrain))
+  const { document } = await answered<{ calibers: { proofs: { proof: string; outcome: string }[] }[] }>(
+    'prove',
+    file,
+    '--caliber',
+    '17-222',
+  )
+  const outcomes = Object.fromEntries(document.calibers[0]?.proofs.map(({ proof, outcome }) => [proof, outcome]) ?? [])
+  expect(outcomes).toMatchObject({ 'variant-keeps-its-base': 'doubtful', 'beat-rate-follows-train': 'disagrees' })
+})

@@ -77,3 +77,9 @@ test('for a person what disagrees is marked by more than colour, with its workin
   expect(out).toMatch(/^Verrin 17-221\n.*≠ disagrees +beat-rate-follows-train\n/s)
   expect(out).toContain('80/10 × 70/10 × 80/8 × 2 × 15 = 16800')
 })
+
+test('in prose a disagreeing proof asks after the misprint that would explain it', async () => {
+  const exchanged = { ...goodTrain, fields: { ...goodTrain.fields, thirdWheel: '57' } }
+  const { out } = await runCaptured('prove', fileOf(libraryFile(exchanged)))
+  expect(out).toContain('A misprint? Third wheel 75 instead of 57 gives')
+})
