@@ -106,12 +106,3 @@ test('a table changes what it names and leaves the rest of a caliber as it was',
   expect(caliber.jewels).toEqual(file.calibers[0]?.jewels)
   expect(caliber.fields.alsoKnownAs).toEqual(['220', 'Large Verrin'])
 })
-
-test('one caliber is exported with the sources that it names', async () => {
-  await bring(file)
-  const { rows } = await library.call('calibers.page', { offset: 0, limit: 10 })
-  const id = rows.find(({ designation }) => designation === '17-221')?.id ?? 0
-  const one = JSON.parse((await library.call('exchange.export', { caliberId: id })).text)
-  expect(one.calibers).toHaveLength(1)
-  expect(one.sources).toEqual([])
-})
