@@ -96,6 +96,12 @@ export const contract = {
     input: z.strictObject({ id: caliberId }),
     output: z.strictObject({ id: caliberId, entry: caliberEntrySchema }),
   },
+  'caliber.bases': {
+    access: 'read',
+    input: z.strictObject({ caliberId: caliberId.nullable(), maker: z.string(), basedOn: z.string() }),
+    /** The caliber on which one is based and that one's own base, as far as they are in the library; the nearest first. */
+    output: z.strictObject({ bases: z.array(caliberEntrySchema) }),
+  },
   'caliber.save': { access: 'write', input: draftSchema, output: z.strictObject({ id: caliberId }) },
   'caliber.remove': { access: 'write', input: z.strictObject({ id: caliberId }), output: nothing },
   'draft.read': { access: 'read', input: whoseDraft, output: z.strictObject({ draft: draftSchema.nullable() }) },

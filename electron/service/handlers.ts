@@ -3,6 +3,8 @@ import type { Handlers } from '../../core/api/contract.ts'
 import { LignebookError } from '../../core/api/errors.ts'
 import type { LibraryFile } from '../../core/exchange/library-file.ts'
 import { writeLibraryFile } from '../../core/exchange/write-library-file.ts'
+import { blankEntry } from '../../core/record/entry.ts'
+import { readEntry } from '../../core/record/read-entry.ts'
 import { backUp, lastBackup } from '../store/backup.ts'
 import {
   countCalibers,
@@ -18,6 +20,7 @@ import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/
 import { searchCalibers } from '../store/search.ts'
 import { listSources, saveSource } from '../store/sources.ts'
 import { exportFile } from './export-file.ts'
+import { basesOf, namesOfEntries, recountVariants } from './families.ts'
 import { importFile } from './import-file.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
 import { readImport } from './read-import.ts'
@@ -63,14 +66,24 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     if (entry === null) throw new LignebookError('not-found', { what: 'This caliber' })
     return { id, entry }
   },
+  'caliber.bases': async ({ caliberId, maker, basedOn }) => {
+    const fields = { basedOn: [{ printed: basedOn }] }
+    return { bases: await basesOf(library, readEntry({ ...blankEntry(), maker, fields }).caliber, caliberId) }
+  },
   'caliber.save': async ({ caliberId, entry }) => {
-    const { problems, ...proved } = proveEntry(entry)
+    const bases = await basesOf(library, readEntry(entry).caliber, caliberId)
+    const { problems, ...proved } = proveEntry(entry, bases)
     if (problems.length > 0) throw new LignebookError('unreadable-values', { problems: problems.map(sayProblem) })
     const action = `${caliberId === null ? 'entry' : 'change'} of ${entry.maker} ${entry.designation}`
-    return { id: await saveCaliber(library, caliberId, entry, { ...proved, action }) }
+    const before = caliberId === null ? null : await readCaliber(library, caliberId)
+    const id = await saveCaliber(library, caliberId, entry, { ...proved, action })
+    await recountVariants(library, namesOfEntries([before, entry]))
+    return { id }
   },
   'caliber.remove': async ({ id }) => {
+    const before = await readCaliber(library, id)
     await removeCaliber(library, id)
+    await recountVariants(library, namesOfEntries([before]))
     return {}
   },
   'draft.read': async ({ caliberId }) => ({ draft: await readDraft(library, caliberId) }),
@@ -87,8 +100,16 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     await saveSource(library, source)
     return {}
   },
-  'history.undo': async () => ({ undone: await undoLast(library) }),
-  'history.redo': async () => ({ redone: await redoLast(library) }),
+  'history.undo': async () => {
+    const undone = await undoLast(library)
+    if (undone !== null) await recountVariants(library)
+    return { undone }
+  },
+  'history.redo': async () => {
+    const redone = await redoLast(library)
+    if (redone !== null) await recountVariants(library)
+    return { redone }
+  },
   'history.list': async ({ limit }) => ({ revisions: await listRevisions(library, limit) }),
   'exchange.import': ({ name, text, dryRun }) =>
     importFile(library, readImport(name, text), { action: `import of ${name}`, dryRun }),

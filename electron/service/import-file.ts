@@ -5,6 +5,7 @@ import { findCaliber, readCaliber, type SavedItem, saveCalibers } from '../store
 import { keepSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
 import { listSources, saveSource } from '../store/sources.ts'
+import { recountVariants } from './families.ts'
 import { placeInCaliber, proveEntry, sayProblem } from './prove-entry.ts'
 import type { Incoming, IncomingCaliber } from './read-import.ts'
 
@@ -41,6 +42,7 @@ export const importFile = async (
     const fresh = incoming.sources.filter((source) => !isDeepStrictEqual(shelf.get(source.key), source))
     for (const source of fresh) await saveSource(library, source)
     await saveCalibers(library, items, action)
+    if (items.length > 0) await recountVariants(library)
     await keepSections(library, incoming.sections)
   }
   return {

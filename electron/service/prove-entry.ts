@@ -3,6 +3,7 @@ import { type CaliberFieldKey, caliberFields } from '../../core/fields/caliber-f
 import { listFields } from '../../core/fields/list-fields.ts'
 import { proveCaliber } from '../../core/proofs/prove.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
+import { inheritFrom } from '../../core/record/inherit.ts'
 import { type EntryProblem, isListKey, readEntry } from '../../core/record/read-entry.ts'
 import { wordProblem } from '../../core/wording/quantity-problem.ts'
 
@@ -13,10 +14,14 @@ export interface ProvedEntry {
   readonly doubtful: number
 }
 
-/** Reads an entry and counts what its proofs say of it. */
-export const proveEntry = (entry: CaliberEntry): ProvedEntry => {
+/** Reads an entry and counts what its proofs say of it over its bases, the nearest first. */
+export const proveEntry = (entry: CaliberEntry, bases: readonly CaliberEntry[] = []): ProvedEntry => {
   const { caliber, problems } = readEntry(entry)
-  const outcomes = proveCaliber(caliber).map(({ judgement }) => judgement.outcome)
+  const whole = inheritFrom(
+    caliber,
+    bases.map((base) => readEntry(base).caliber),
+  )
+  const outcomes = proveCaliber(whole).map(({ judgement }) => judgement.outcome)
   const count = (outcome: string) => outcomes.filter((one) => one === outcome).length
   return { values: caliber, problems, disagree: count('disagrees'), doubtful: count('doubtful') }
 }
