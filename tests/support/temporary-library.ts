@@ -53,3 +53,16 @@ export const save = (library: Library, entry: CaliberEntry, id: number | null = 
     doubtful: 0,
     action: `${id === null ? 'entry' : 'change'} of ${entry.maker} ${entry.designation}`,
   })
+
+/** A closed library with one caliber, Verrin 17-220. */
+export const closedLibrary = async (): Promise<string> => {
+  const library = await temporaryLibrary()
+  await save(library, entryOf('Verrin', '17-220', { beatRateVph: '18 000' }))
+  await library.close()
+  return library.file
+}
+
+/** Throws where the word index says other than the words that are stored. */
+export const checkWordIndex = ({ connection }: Library): void => {
+  connection.exec("insert into search_words (search_words, rank) values ('integrity-check', 1)")
+}

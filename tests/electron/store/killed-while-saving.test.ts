@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { countCalibers, readCaliber } from '../../../electron/store/calibers.ts'
 import { openLibrary } from '../../../electron/store/library.ts'
-import { steadyClock, temporaryFolder } from '../../support/temporary-library.ts'
+import { checkWordIndex, steadyClock, temporaryFolder } from '../../support/temporary-library.ts'
 
 const child = fileURLToPath(new URL('../../support/saving-child.ts', import.meta.url))
 
@@ -29,7 +29,7 @@ test('a program killed while it saves loses nothing that it said was saved', asy
     for (const [id, designation] of said) expect((await readCaliber(library, id))?.designation).toBe(designation)
     expect(await countCalibers(library)).toBeGreaterThanOrEqual(said.size)
     expect(library.connection.pragma('integrity_check', { simple: true })).toBe('ok')
-    library.connection.exec("insert into search_words (search_words, rank) values ('integrity-check', 1)")
+    checkWordIndex(library)
     await library.close()
   }
   expect(said.size).toBeGreaterThanOrEqual(68)

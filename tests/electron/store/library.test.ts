@@ -1,35 +1,23 @@
-import { copyFileSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
+import { copyFileSync, existsSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { expect, test } from 'vitest'
-import { backUp } from '../../../electron/store/backup.ts'
 import { countCalibers } from '../../../electron/store/calibers.ts'
-import { applicationId } from '../../../electron/store/check-library-file.ts'
 import { openLibrary, write } from '../../../electron/store/library.ts'
-import { newestSchema } from '../../../electron/store/migrate.ts'
-import { entryOf, save, steadyClock, temporaryFolder, temporaryLibrary } from '../../support/temporary-library.ts'
+import {
+  closedLibrary,
+  entryOf,
+  save,
+  steadyClock,
+  temporaryFolder,
+  temporaryLibrary,
+} from '../../support/temporary-library.ts'
 
 const options = { create: false, now: steadyClock() }
 const failing = (code: string) => ({ failure: expect.objectContaining({ code }) })
 
 /** The shared-memory file that the check before opening may leave holds nothing of the library. */
 const holdsData = (name: string): boolean => !name.endsWith('-shm')
-
-/** A closed library with one caliber. */
-const closedLibrary = async (): Promise<string> => {
-  const library = await temporaryLibrary()
-  await save(library, entryOf('Verrin', '17-220', { beatRateVph: '18 000' }))
-  await library.close()
-  return library.file
-}
-
-const refuses = async (file: string, code: string): Promise<void> => {
-  const before = readFileSync(file)
-  await expect(openLibrary(file, options)).rejects.toMatchObject(failing(code))
-  expect(readFileSync(file).equals(before)).toBe(true)
-  // And a second time: the refusal left no lock and no mark behind.
-  await expect(openLibrary(file, options)).rejects.toMatchObject(failing(code))
-}
 
 test('a missing file is not found, and is begun only where asked', async () => {
   const file = join(temporaryFolder(), 'library.sqlite')
@@ -40,43 +28,12 @@ test('a missing file is not found, and is begun only where asked', async () => {
   expect(readdirSync(join(file, '..')).filter(holdsData)).toEqual(['library.sqlite'])
 })
 
-test('an empty file is refused and left as it is', async () => {
-  const file = join(temporaryFolder(), 'library.sqlite')
-  writeFileSync(file, '')
-  await refuses(file, 'library-empty-file')
-})
-
-test('a text file is refused and left as it is', async () => {
-  const file = join(temporaryFolder(), 'library.sqlite')
-  writeFileSync(file, 'maker;designation\nVerrin;17-220\n')
-  await refuses(file, 'library-not-one')
-})
-
-test('another program’s SQLite file is refused and left as it is', async () => {
-  const file = join(temporaryFolder(), 'library.sqlite')
-  const other = new Database(file)
-  other.exec('create table recipes (name text)')
-  other.close()
-  await refuses(file, 'library-not-one')
-})
-
-test('a file cut in half is refused as damaged and left as it is', async () => {
-  const file = await closedLibrary()
-  truncateSync(file, Math.floor(readFileSync(file).length / 2 / 4096) * 4096)
-  await refuses(file, 'library-damaged')
-})
-
-test('a library from a newer version is refused and left as it is', async () => {
-  const file = await closedLibrary()
-  const connection = new Database(file)
-  connection.pragma(`user_version = ${newestSchema + 10}`)
-  connection.close()
-  await refuses(file, 'library-from-newer-version')
-})
-
 test('a library that is open elsewhere is refused, in this process and in another connection', async () => {
   const library = await temporaryLibrary()
+  const id = await save(library, entryOf('Verrin', '17-220'))
   await expect(openLibrary(library.file, options)).rejects.toMatchObject(failing('library-open-elsewhere'))
+  // The one that was open first is none the worse for it.
+  await save(library, entryOf('Verrin', '17-221'), id)
   await library.close()
   const other = new Database(library.file)
   other.pragma('locking_mode = EXCLUSIVE')
@@ -87,27 +44,11 @@ test('a library that is open elsewhere is refused, in this process and in anothe
   await again.close()
 })
 
-test('every setting that keeps a library safe is in force after reads and writes', async () => {
-  const library = await temporaryLibrary()
-  await save(library, entryOf('Verrin', '17-220'))
-  const setting = (name: string) => library.connection.pragma(name, { simple: true })
-  expect(setting('synchronous')).toBe(2)
-  expect(setting('journal_mode')).toBe('wal')
-  expect(setting('locking_mode')).toBe('exclusive')
-  expect(setting('foreign_keys')).toBe(1)
-  expect(setting('trusted_schema')).toBe(0)
-  expect(setting('cell_size_check')).toBe(1)
-  expect(setting('application_id')).toBe(applicationId)
-  expect(setting('user_version')).toBe(newestSchema)
-})
-
-test('every table of ours is strict', async () => {
-  const library = await temporaryLibrary()
-  const loose = library.connection
-    .prepare("select name from pragma_table_list where schema = 'main' and type = 'table' and strict = 0")
-    .pluck()
-    .all()
-  expect(loose.filter((name) => name !== 'sqlite_schema' && name !== 'sqlite_sequence')).toEqual([])
+test('a library is begun in a folder that is there, and no folder is made for it', async () => {
+  const folder = temporaryFolder()
+  const file = join(folder, 'none', 'library.sqlite')
+  await expect(openLibrary(file, { ...options, create: true })).rejects.toMatchObject(failing('not-found'))
+  expect(existsSync(join(folder, 'none'))).toBe(false)
 })
 
 test('closing writes everything into the one file', async () => {
@@ -133,23 +74,6 @@ test('a full disk says so, keeps nothing of the change and leaves the library us
   expect(await countCalibers(library)).toBe(2)
 })
 
-test('a full disk inside a kysely transaction is not hidden, and nothing after it slips in', async () => {
-  const library = await temporaryLibrary()
-  library.connection.pragma(`max_page_count = ${Number(library.connection.pragma('page_count', { simple: true }))}`)
-  const note = (name: string, length: number) => ({ name, content: 'x'.repeat(length) }) as const
-  const work = library.db.transaction().execute(async (transaction) => {
-    await transaction.insertInto('note').values(note('first', 10)).execute()
-    await transaction
-      .insertInto('note')
-      .values(note('big', 500_000))
-      .execute()
-      .catch(() => undefined)
-    await transaction.insertInto('note').values(note('stray', 10)).execute()
-  })
-  await expect(work).rejects.toMatchObject({ code: 'SQLITE_FULL' })
-  expect(library.prepare('select count(*) from note').pluck().get()).toBe(0)
-})
-
 test('a change that throws leaves nothing behind', async () => {
   const library = await temporaryLibrary()
   expect(() =>
@@ -159,18 +83,6 @@ test('a change that throws leaves nothing behind', async () => {
     }),
   ).toThrow('on purpose')
   expect(library.prepare('select count(*) from note').pluck().get()).toBe(0)
-})
-
-test('a backup is whole, is named only when checked, and opens as a library', async () => {
-  const library = await temporaryLibrary()
-  await save(library, entryOf('Verrin', '17-220'))
-  const folder = temporaryFolder()
-  const copy = await backUp(library, join(folder, 'backup.sqlite'))
-  expect(copy).toMatchObject({ calibers: 1, sha256: expect.stringMatching(/^[0-9a-f]{64}$/) })
-  expect(readdirSync(folder)).toEqual(['backup.sqlite'])
-  const opened = await openLibrary(copy.file, options)
-  expect(await countCalibers(opened)).toBe(1)
-  await opened.close()
 })
 
 test('an older library is copied and checked before it is migrated, and a migration that fails leaves it as it was', async () => {
