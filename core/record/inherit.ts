@@ -73,3 +73,7 @@ export const inheritFrom = (caliber: Caliber, bases: readonly Caliber[]): Calibe
   const [base, ...further] = bases
   return base === undefined ? caliber : inherit(caliber, inheritFrom(base, further))
 }
+
+/** The base that states an inherited field, up the line; undefined where the caliber states it itself. */
+export const originOf = ({ base, inheritedKeys }: Caliber, key: CaliberFieldKey): Caliber | undefined =>
+  base !== undefined && inheritedKeys?.includes(key) ? (originOf(base, key) ?? base) : undefined

@@ -11,6 +11,8 @@ interface ValueCellProps {
   readonly id: number
   readonly field: CaliberFieldKey
   readonly readings: readonly Reading[]
+  /** Designation of the base that states the value, where this caliber does not. */
+  readonly inheritedFrom: string | undefined
   /** What could not be read, in a sentence. */
   readonly problem: string | null
   /** The worst that a proof says of it. */
@@ -25,7 +27,7 @@ const saysTheSame = (printed: string, value: unknown) =>
 const plain = (text: string) => text.replace(/[\s\u202f]/g, '')
 
 /** One field: label, value, unit, where it comes from, and whether others disagree. */
-export const ValueCell = ({ id, field, readings, problem, outcome, sources }: ValueCellProps) => {
+export const ValueCell = ({ id, field, readings, inheritedFrom, problem, outcome, sources }: ValueCellProps) => {
   const chosen = readings.find((reading) => reading.chosen) ?? readings[0]
   const others = readings.filter((reading) => reading !== chosen)
   const shown = chosen && wordValue(field, chosen.value)
@@ -38,7 +40,7 @@ export const ValueCell = ({ id, field, readings, problem, outcome, sources }: Va
     plain(chosen.printed) !== plain(shown.text + shown.unit)
   const marked = outcome === 'disagrees' || outcome === 'doubtful'
   return (
-    <div className="value-cell">
+    <div className={inheritedFrom === undefined ? 'value-cell' : 'value-cell inherited'}>
       <dt title={caliberFields[field].meaning}>{caliberFields[field].label}</dt>
       <dd>
         <span className={shown && typeof chosen?.value === 'number' ? 'value number' : 'value'}>
@@ -53,6 +55,7 @@ export const ValueCell = ({ id, field, readings, problem, outcome, sources }: Va
             </span>
           )}
           {asPrinted && <span className="printed">printed {chosen.printed}</span>}
+          {inheritedFrom !== undefined && <span className="inherited-from">from {inheritedFrom}</span>}
           {chosen?.source !== undefined && <SourceMark reading={chosen} sources={sources} />}
           {others.map((other) => (
             <span key={`${other.source} ${other.printed}`} className="other-reading">

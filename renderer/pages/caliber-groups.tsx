@@ -3,6 +3,7 @@ import { type CaliberFieldKey, caliberFields } from '../../core/fields/caliber-f
 import type { Outcome } from '../../core/proofs/proof.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
 import { formOrder } from '../../core/record/form-order.ts'
+import { originOf } from '../../core/record/inherit.ts'
 import type { EntryProblem } from '../../core/record/read-entry.ts'
 import type { Reading } from '../../core/record/reading.ts'
 import type { ProofReport } from '../../core/wording/proof-report.ts'
@@ -67,6 +68,7 @@ export const CaliberGroups = ({ id, caliber, problems, reports, sources }: Calib
                   id={id}
                   field={key}
                   readings={readingsOf(key)}
+                  inheritedFrom={originOf(caliber, key)?.values.designation}
                   problem={problemOf(key)}
                   outcome={worstOf(key, reports)}
                   sources={sources}

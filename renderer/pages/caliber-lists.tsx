@@ -45,8 +45,16 @@ const List = ({ list, lines }: { list: ListKey; lines: readonly object[] }) => {
   )
 }
 
+interface CaliberListsProps {
+  readonly id: number
+  readonly lists: Caliber['lists']
+  /** What the caliber states itself; the other lists are those of its base. */
+  readonly own: Caliber['lists']
+  readonly base: string | undefined
+}
+
 /** Jewels, oiling, depths, parts and strip order; the lists not yet entered are named in one line. */
-export const CaliberLists = ({ id, lists }: { id: number; lists: Caliber['lists'] }) => {
+export const CaliberLists = ({ id, lists, own, base }: CaliberListsProps) => {
   const empty = keys.filter((key) => lists[key].length === 0)
   return (
     <div className="lists">
@@ -54,7 +62,10 @@ export const CaliberLists = ({ id, lists }: { id: number; lists: Caliber['lists'
         .filter((key) => lists[key].length > 0)
         .map((key) => (
           <section key={key} className={`list list-${key}`}>
-            <h2>{listFields[key].label}</h2>
+            <h2>
+              {listFields[key].label}
+              {own[key].length === 0 && <span className="inherited-from"> from {base ?? 'its base'}</span>}
+            </h2>
             <List list={key} lines={lists[key]} />
           </section>
         ))}

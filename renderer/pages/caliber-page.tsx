@@ -1,4 +1,4 @@
-import { useCallback, useEffect } from 'react'
+import { useCallback, useEffect, useMemo } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { formatLength } from '../../core/quantities/format-length.ts'
@@ -7,6 +7,7 @@ import { readEntry } from '../../core/record/read-entry.ts'
 import { proofReports } from '../../core/wording/proof-report.ts'
 import { useCaliber, useChange, useSources } from '../api/hooks.ts'
 import { saveExport } from '../api/save-export.ts'
+import { useFamily } from '../api/use-family.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { ProofList } from '../components/proof-list.tsx'
@@ -55,9 +56,11 @@ export const CaliberPage = ({ id }: { id: number }) => {
 }
 
 const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources: readonly Source[] }) => {
-  const { caliber, problems, unknownKeys } = readEntry(entry)
+  const read = useMemo(() => readEntry(entry), [entry])
+  const { problems, unknownKeys } = read
+  const caliber = useFamily(id, read.caliber)
   const { values } = caliber
-  const reports = proofReports(caliber)
+  const reports = useMemo(() => proofReports(caliber), [caliber])
   useEffect(() => {
     document.title = `${entry.maker} ${entry.designation} – Lignebook`
     document.getElementById('main')?.focus({ preventScroll: true })
@@ -118,7 +121,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
         <ProofList reports={reports} linkTo={linkTo} />
       </div>
       <CaliberGroups id={id} entry={entry} caliber={caliber} problems={problems} reports={reports} sources={sources} />
-      <CaliberLists id={id} lists={caliber.lists} />
+      <CaliberLists id={id} lists={caliber.lists} own={read.caliber.lists} base={caliber.base?.values.designation} />
       {values.notes && (
         <section className="notes">
           <h2>Notes</h2>

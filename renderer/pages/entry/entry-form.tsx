@@ -7,6 +7,7 @@ import { labelOf } from '../../../core/record/label-of.ts'
 import { isListKey, readEntry } from '../../../core/record/read-entry.ts'
 import { proofReports } from '../../../core/wording/proof-report.ts'
 import { call } from '../../api/hooks.ts'
+import { useFamily } from '../../api/use-family.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { ProofList, proofSummary, proofTitle } from '../../components/proof-list.tsx'
 import { say } from '../../components/say.ts'
@@ -64,7 +65,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
 
   const proved = useDeferredValue(entry)
   const read = useMemo(() => readEntry(proved), [proved])
-  const reports = useMemo(() => proofReports(read.caliber), [read])
+  const family = useFamily(caliberId, read.caliber)
+  const reports = useMemo(() => proofReports(family), [family])
   const marks = useMemo(() => proofMarks(reports), [reports])
   const problems = useMemo(() => foundProblems(read.problems), [read])
   const withoutSource = useMemo(

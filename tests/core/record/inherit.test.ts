@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { inherit, inheritFrom } from '../../../core/record/inherit.ts'
+import { inherit, inheritFrom, originOf } from '../../../core/record/inherit.ts'
 import { caliberOf } from '../../support/caliber-of.ts'
 import { caliberPrinted, soundWatch } from '../../support/caliber-printed.ts'
 
@@ -60,4 +60,16 @@ it('inherits through a chain of bases', () => {
 
 it('is itself without a base', () => {
   expect(inheritFrom(variant, [])).toBe(variant)
+})
+
+it('knows which caliber of the line states a field', () => {
+  const first = caliberOf({ designation: '1', thirdWheel: 75, centreWheel: 80 })
+  const third = inheritFrom(caliberOf({ designation: '3', basedOn: '2', escapeTeeth: 15 }), [
+    caliberOf({ designation: '2', basedOn: '1', centreWheel: 64 }),
+    first,
+  ])
+  expect(originOf(third, 'thirdWheel')).toBe(first)
+  expect(originOf(third, 'centreWheel')?.values.designation).toBe('2')
+  expect(originOf(third, 'escapeTeeth')).toBeUndefined()
+  expect(originOf(third, 'fifthWheel')).toBeUndefined()
 })
