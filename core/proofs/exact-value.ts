@@ -2,13 +2,20 @@ import Fraction from 'fraction.js'
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import type { Caliber } from '../record/caliber.ts'
 
+/** A ratio printed to four decimals or more is a fraction that no decimal holds: `1.3333` stands for 4/3. */
+const manyDecimals = 0.5e-4
+
 /**
  * A stated value as an exact fraction: as its chosen reading was printed, or else as the simplest fraction that the number stands for.
  * @example
  * exactValue({}, 'springHeightMm', 1.6).toFraction() // '8/5'
  */
-export const exactValue = (readings: Caliber['readings'], key: CaliberFieldKey, value: number): Fraction =>
-  readings[key]?.find((reading) => reading.chosen)?.quantity?.exact ?? new Fraction(value)
+export const exactValue = (readings: Caliber['readings'], key: CaliberFieldKey, value: number): Fraction => {
+  const quantity = readings[key]?.find((reading) => reading.chosen)?.quantity
+  if (quantity === undefined) return new Fraction(value)
+  const { exact, unit, halfStep } = quantity
+  return unit === 'ratio' && halfStep > 0 && halfStep <= manyDecimals ? exact.simplify(halfStep) : exact
+}
 
 const nearEdge = 1e-6
 

@@ -129,7 +129,18 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
         </section>
       )}
       {unknownKeys.length > 0 && (
-        <p className="quiet kept">Kept from a newer version, not shown here: {unknownKeys.join(', ')}.</p>
+        <section className="kept">
+          <h2>From a newer version</h2>
+          <p className="quiet">Kept as it came, and exported again.</p>
+          <dl>
+            {unknownKeys.map((key) => (
+              <div key={key}>
+                <dt>{key}</dt>
+                <dd>{entry.fields[key]?.map(({ printed }) => printed).join('; ') ?? JSON.stringify(entry[key])}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
       )}
     </article>
   )

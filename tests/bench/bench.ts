@@ -94,7 +94,8 @@ const measureSearch = async (library: Library): Promise<void> => {
     await searchCalibers(library, text, 50)
     raw(text)
   }
-  const measured = async (texts: readonly string[], what: string) => {
+  // Raw SQLite finds nothing for a slip and mends nothing, so its time is no bound for that.
+  const measured = async (texts: readonly string[], what: string, mended = false) => {
     const plain = await timesOf(texts, raw)
     const ours = await timesOf(texts, (text) => searchCalibers(library, text, 50))
     const bound = 2 * quantile(plain, 0.5)
@@ -102,8 +103,8 @@ const measureSearch = async (library: Library): Promise<void> => {
       figure(
         `search: ${what}`,
         ours,
-        `median ≤ 2 × raw (${bound.toFixed(3)}), p99 < 10`,
-        (median, p99) => median <= bound && p99 < 10,
+        mended ? 'p99 < 10' : `median ≤ 2 × raw (${bound.toFixed(3)}), p99 < 10`,
+        (median, p99) => (mended || median <= bound) && p99 < 10,
       ),
     )
     add(figure(`  raw SQLite: ${what}`, plain))
@@ -116,6 +117,7 @@ const measureSearch = async (library: Library): Promise<void> => {
     await measured(
       typed.filter((each) => each.kind === kind).map(({ text }) => text),
       kind,
+      kind === 'word with a slip',
     )
   }
 }

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js'
 import { expect, it } from 'vitest'
 import { asWritten, exactValue, plain, sideOf } from '../../../core/proofs/exact-value.ts'
+import { readQuantity } from '../../../core/quantities/read-quantity.ts'
 
 it('takes the chosen reading before the number', () => {
   const quantity = { value: 0.33, exact: new Fraction(1, 3), unit: 'ratio', halfStep: 0 } as const
@@ -21,4 +22,18 @@ it('writes decimals as numbers and other fractions as whole and part', () => {
   expect(asWritten(new Fraction(57, 5))).toBe(11.4)
   expect(asWritten(new Fraction(29920, 3))).toBe('9973 1/3')
   expect(plain(1.6 - 1.5)).toBe(0.1)
+})
+
+it('takes a ratio of many decimals for the fraction that it was cut off from', () => {
+  const typed = (printed: string) => {
+    const read = readQuantity('ratio', printed)
+    if (!read.ok) throw new Error(printed)
+    const reading = { printed, value: read.quantity.value, quantity: read.quantity, chosen: true }
+    return exactValue({ hoursPerCentreTurn: [reading] }, 'hoursPerCentreTurn', reading.value).toFraction()
+  }
+  expect(typed('1.3333')).toBe('4/3')
+  expect(typed('1.3333333333333333')).toBe('4/3')
+  expect(typed('1.714286')).toBe('12/7')
+  expect(typed('1.7')).toBe('17/10')
+  expect(typed('14.4')).toBe('72/5')
 })
