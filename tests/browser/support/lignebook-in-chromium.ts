@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import AxeBuilder from '@axe-core/playwright'
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import type { Transport } from '../../../core/api/dispatcher.ts'
 import { startLoopback } from '../../../electron/loopback/host.ts'
 import { readPageFiles } from '../../../electron/page/page-files.ts'
 import { openService } from '../../../electron/service/open-service.ts'
@@ -33,6 +34,10 @@ export const startChromium = (...args: string[]): Promise<Browser> =>
 export interface ServedLibrary {
   readonly origin: string
   readonly newAddress: () => string
+  /** Asks the library itself, past the page and its door. */
+  readonly dispatch: Transport
+  /** The host's log. */
+  readonly log: readonly string[]
   readonly close: () => Promise<void>
 }
 
@@ -40,16 +45,19 @@ export interface ServedLibrary {
 export const serveLibrary = async (file: string, { demo = false } = {}): Promise<ServedLibrary> => {
   const service = await openService({ file, create: true, demoFolder: join(home, 'seed-data') })
   if (demo) await service.dispatch('library.load-demo', {})
+  const log: string[] = []
   const files = readPageFiles(join(home, 'out/page'))
   const host = await startLoopback({
     files: () => files,
     dispatch: service.dispatch,
     now: () => Date.now(),
-    log: () => undefined,
+    log: (line) => log.push(line),
   })
   return {
     origin: host.origin,
     newAddress: host.newAddress,
+    dispatch: service.dispatch,
+    log,
     close: async () => {
       await host.close()
       await service.close()

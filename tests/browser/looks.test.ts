@@ -1,0 +1,181 @@
+import { execFileSync } from 'node:child_process'
+import { existsSync } from 'node:fs'
+import { delimiter, join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { outcomeWords } from '../../core/wording/outcome.ts'
+import { inChromium } from './support/in-chromium.ts'
+import { seriousFindings } from './support/lignebook-in-chromium.ts'
+
+const goTo = (page: Page, hash: string) =>
+  page.evaluate((to) => {
+    location.hash = to
+  }, hash)
+
+const search = async (page: Page, words: string) => {
+  await goTo(page, '#/')
+  await page.getByRole('combobox').fill(words)
+  await page.locator('.count', { hasText: 'found' }).waitFor()
+}
+
+const openCaliber = async (page: Page, designation: string) => {
+  await search(page, designation)
+  await page.locator('[aria-selected="true"]', { hasText: designation }).waitFor()
+  await page.getByRole('combobox').press('Enter')
+  await page.locator('article.caliber').waitFor()
+}
+
+/** The form with a value that cannot be read, one that is unusual and a proof that disagrees. */
+const spoilForm = async (page: Page) => {
+  await openCaliber(page, '8-310')
+  await page.keyboard.press('e')
+  await page.locator('#cell-maker:focus').waitFor()
+  await page.locator('#cell-heightMm').fill('3x4')
+  await page.locator('#cell-goingHours').fill('200')
+  await page.keyboard.press('F1')
+  await page.keyboard.press('Control+s')
+  await page.locator('#entry-refusal:focus').waitFor()
+  await page.locator('.entry-proofs [data-outcome="disagrees"]').first().waitFor()
+}
+
+/** Each place that a person can come to, from a library with the demo in it. */
+const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  'the list': async (page) => page.locator('#caliber-0').waitFor(),
+  'what a search finds': async (page) => {
+    await search(page, 'verin')
+    await page.locator('.why').first().waitFor()
+  },
+  'nothing found': async (page) => {
+    await search(page, 'zzqqxx')
+    await page.getByText('Nothing in the library answers to').waitFor()
+  },
+  'a caliber': (page) => openCaliber(page, '8-310'),
+  'the form': spoilForm,
+  'an import on trial': async (page) => {
+    await goTo(page, '#/import')
+    const text = JSON.stringify({ maker: 'Brandsma' })
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'short.json', mimeType: 'application/json', buffer: Buffer.from(text) })
+    await page.getByRole('alert').waitFor()
+    const table = 'maker,designation,thirdWheel\nBrandsma,9-2,75\nVerrin,17-220,57\n'
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'table.csv', mimeType: 'text/csv', buffer: Buffer.from(table) })
+    await page.getByRole('region', { name: 'What would be done' }).waitFor()
+  },
+  'the commands': async (page) => {
+    await page.locator('#caliber-0').waitFor()
+    await page.keyboard.press('Control+k')
+    await page.getByRole('dialog', { name: 'Commands' }).waitFor()
+  },
+  'the keys': async (page) => {
+    await page.locator('#caliber-list').focus()
+    await page.keyboard.press('?')
+    await page.getByRole('dialog', { name: 'Keys' }).waitFor()
+  },
+}
+
+/** How far the page reaches past its right edge, in px, and what reaches furthest. */
+const overflow = (page: Page) =>
+  page.evaluate(() => {
+    const wide = document.documentElement.clientWidth
+    const over = Math.max(document.documentElement.scrollWidth, document.body.scrollWidth) - wide
+    // The page itself may hide what reaches past it: then the reader cannot come to it.
+    const hidden = [...document.querySelectorAll<HTMLElement>('.frame, .page, .page > *')]
+      .filter((one) => one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).display !== 'inline')
+      .map((one) => `${one.className} reaches ${one.scrollWidth - one.clientWidth} px past itself`)
+    return over > 0 ? [`the page reaches ${over} px past ${wide} px`, ...hidden] : hidden
+  })
+
+const wordsOfOutcomes = (page: Page) =>
+  page.locator('.proofs [data-outcome]').evaluateAll((all) =>
+    all.map((one) => ({
+      outcome: one.getAttribute('data-outcome') ?? '',
+      word: one.querySelector('.outcome-word')?.textContent ?? '',
+      seen: one.querySelector('.outcome-word')?.checkVisibility({ opacityProperty: true, visibilityProperty: true }),
+      marked: one.querySelector('.outcome-mark path')?.getBoundingClientRect().width !== 0,
+    })),
+  )
+
+const pdfToText = (process.env['PATH'] ?? '').split(delimiter).some((folder) => existsSync(join(folder, 'pdftotext')))
+if (!pdfToText) console.warn('Left out: what is printed is not read back, because there is no pdftotext.')
+
+inChromium('looks', ({ open, newFile }) => {
+  test.each(['light', 'dark'] as const)('axe finds nothing serious in the %s', { timeout: 120_000 }, async (theme) => {
+    const empty = await open({ colorScheme: theme })
+    await empty.page.getByRole('heading', { name: 'This library is empty' }).waitFor()
+    const found: Record<string, string[]> = { 'an empty library': await seriousFindings(empty.page) }
+    const { page } = await open({ colorScheme: theme, demo: true })
+    expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(
+      theme === 'dark' ? 'night' : 'day',
+    )
+    for (const [name, come] of Object.entries(places)) {
+      await goTo(page, '#/')
+      await page.reload()
+      await come(page)
+      found[name] = await seriousFindings(page)
+    }
+    const all = ['an empty library', ...Object.keys(places)]
+    expect(found).toEqual(Object.fromEntries(all.map((name) => [name, []])))
+  })
+
+  test.each([
+    ['320 px', 320, 1],
+    ['400 px', 400, 1],
+    ['1280 px', 1280, 1],
+    ['1280 px at 200 % text', 1280, 2],
+  ])('nothing reaches past the page at %s', async (_, width, size) => {
+    const { page } = await open({ demo: true, viewport: { width, height: 800 } })
+    await page.evaluate((share) => localStorage.setItem('lignebook.text-size', String(share)), size)
+    const found: Record<string, string[]> = {}
+    for (const [name, come] of Object.entries(places)) {
+      await goTo(page, '#/')
+      await page.reload()
+      await come(page)
+      found[name] = await overflow(page)
+    }
+    expect(found).toEqual(Object.fromEntries(Object.keys(places).map((name) => [name, []])))
+  })
+
+  test('with the colours of the system every outcome still has its word and its shape', async () => {
+    const { page } = await open({ demo: true, forcedColors: 'active', reducedMotion: 'reduce' })
+    await openCaliber(page, '8-310')
+    const proofs = await wordsOfOutcomes(page)
+    expect(proofs.length).toBeGreaterThan(5)
+    const words: Readonly<Record<string, { readonly word: string }>> = outcomeWords
+    for (const { outcome, word, seen, marked } of proofs)
+      expect({ outcome, word, seen, marked }).toEqual({ outcome, word: words[outcome]?.word, seen: true, marked: true })
+    await search(page, '8-310')
+    await page.locator('[aria-selected="true"] .badge', { hasText: '2 disagree' }).waitFor()
+  })
+
+  test('with less motion nothing moves', async () => {
+    const { page } = await open({ demo: true, reducedMotion: 'reduce' })
+    await openCaliber(page, '8-310')
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('*')].filter((one) => {
+          const { transitionDuration, animationName, animationDuration } = getComputedStyle(one)
+          return transitionDuration !== '0s' || (animationName !== 'none' && animationDuration !== '0s')
+        }).length,
+    )
+    expect(moving).toBe(0)
+  })
+
+  test.skipIf(!pdfToText)('a caliber is printed with spring, beat, sizes and proofs as text', async () => {
+    const { page } = await open({ demo: true, colorScheme: 'dark' })
+    await openCaliber(page, '8-310')
+    const file = `${newFile()}.pdf`
+    await page.pdf({ path: file, preferCSSPageSize: true })
+    const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replace(/[^\S\n]+/gu, ' ')
+    expect(text).toContain('Verrin 8-310')
+    expect(text).toContain('1.25 × 0.105 × 245 mm')
+    expect(text).toContain('18 000 vph')
+    expect(text).toMatch(/Proofs/)
+    expect(text).toContain('disagrees')
+    expect(text).toMatch(/13 680/)
+    expect(text).toContain('mainspring')
+    expect(text).not.toContain('Back to the list')
+  })
+})
