@@ -76,7 +76,9 @@ const helpOfField = ({ proof, judgement }: Finding, caliber: Caliber, key: Calib
   let before: number[] | undefined
   const tried = new Set([value])
   const found: Ranked[] = []
-  for (const { printed: meant, slip } of [...misreadings(printed), ...neighbours(key, value)]) {
+  // The likeliest slip first, so that a value reached by two is put down to that one.
+  const slips = [...misreadings(printed), ...neighbours(key, value)].sort((a, b) => order[a.slip] - order[b.slip])
+  for (const { printed: meant, slip } of slips) {
     const read = readField(key, meant)
     if (!read.ok || typeof read.value !== 'number' || tried.has(read.value)) continue
     tried.add(read.value)

@@ -3,6 +3,7 @@ import type { Caliber } from '../record/caliber.ts'
 import type { Reading } from '../record/reading.ts'
 import { readingsMeet } from '../record/reading-conflicts.ts'
 import { defineProof } from './define-proof.ts'
+import { plain } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 
 const barrelSizes: readonly CaliberFieldKey[] = ['barrelInsideMm', 'barrelDepthMm', 'barrelArborMm', 'stopWorkTurns']
@@ -50,9 +51,9 @@ export const variantKeepsItsBase = defineProof({
     const differing = pairs.filter(({ own, of }) => !readingsMeet(own, of))
     const working = differing.map(
       ({ key, own, of }): WorkingStep => ({
-        formula: `${own.value} against ${of.value}`,
+        formula: `${own.value} − ${of.value}`,
         where: { field: key, variant: own.printed, base: of.printed },
-        gives: 'different',
+        gives: plain(Number(own.value) - Number(of.value)),
       }),
     )
     return {

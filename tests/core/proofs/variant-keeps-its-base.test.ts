@@ -34,7 +34,7 @@ it('doubts each count and size that differs, and names it', () => {
     reason: 'base-differs',
     fields: ['basedOn', 'fourthWheel', 'barrelInsideMm'],
     working: [
-      { formula: '70 against 80', where: { field: 'fourthWheel', variant: '70', base: '80' } },
+      { formula: '70 − 80', gives: -10, where: { field: 'fourthWheel', variant: '70', base: '80' } },
       { where: { field: 'barrelInsideMm', variant: '16,1', base: '16,0' } },
     ],
   })
