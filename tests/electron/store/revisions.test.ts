@@ -1,7 +1,15 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import type { CaliberEntry } from '../../../core/exchange/library-file.ts'
+import { readEntry } from '../../../core/record/read-entry.ts'
 import { exportFile } from '../../../electron/service/export-file.ts'
-import { countCalibers, findCaliber, readCaliber, removeCaliber } from '../../../electron/store/calibers.ts'
+import {
+  countCalibers,
+  findCaliber,
+  readCaliber,
+  removeCaliber,
+  saveCalibers,
+} from '../../../electron/store/calibers.ts'
 import type { Library } from '../../../electron/store/library.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../../../electron/store/revisions.ts'
 import { fullEntry } from '../../support/full-entry.ts'
@@ -41,6 +49,25 @@ test('a new change after an undo ends the redo but keeps what was taken back to 
     ['entry of Verrin 2', false],
     ['entry of Verrin 1', true],
   ])
+})
+
+test('a step in which one caliber takes the name that another gave up is taken back and made again', async () => {
+  const library = await temporaryLibrary()
+  const id = await save(library, entryOf('Verrin', '1'))
+  const item = (entry: CaliberEntry, of: number | null) => ({
+    id: of,
+    entry,
+    values: readEntry(entry).caliber,
+    disagree: 0,
+    doubtful: 0,
+  })
+  await saveCalibers(library, [item(entryOf('Verrin', '1 old'), id), item(entryOf('Verrin', '1'), null)], 'import')
+  const after = await exportFile(library, undefined)
+  expect(await undoLast(library)).toBe('import')
+  expect(await readCaliber(library, id)).toEqual(entryOf('Verrin', '1'))
+  expect(await countCalibers(library)).toBe(1)
+  expect(await redoLast(library)).toBe('import')
+  expect(await exportFile(library, undefined)).toBe(after)
 })
 
 /** One step of a hand at work: a caliber saved under one of a few names, removed, or a step taken back or made again. */

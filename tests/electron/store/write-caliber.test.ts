@@ -75,6 +75,7 @@ test('the first writing of a caliber is remembered when it is written again', as
   const id = await save(library, entryOf('Verrin', '1'))
   const times = () => library.connection.prepare('select created_at, changed_at from caliber').get() as object
   const first = times() as { created_at: string; changed_at: string }
+  expect(first.changed_at).toBe(first.created_at)
   await save(library, entryOf('Verrin', '1 B'), id)
   expect(times()).toEqual({ created_at: first.created_at, changed_at: expect.any(String) })
   expect(times()).not.toEqual(first)
