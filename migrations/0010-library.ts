@@ -88,10 +88,12 @@ const statements = [
   `create table revision_change (
     revision_id integer not null references revision (id) on delete cascade,
     position integer not null,
-    caliber_id integer not null,
+    caliber_id integer,
+    source_key text,
     before text,
     after text,
-    primary key (revision_id, position)
+    primary key (revision_id, position),
+    check ((caliber_id is null) <> (source_key is null))
   ) strict, without rowid`,
 
   'create table kept_section (name text primary key, content text not null) strict, without rowid',

@@ -60,6 +60,14 @@ const revisionSchema = z.strictObject({
   action: z.string(),
   takenBack: z.boolean(),
 })
+const revisionId = z.int().positive()
+
+/** What a change did to one caliber or one source; null where there was none before, or is none after. */
+const changeSchema = z.union([
+  z.strictObject({ caliberId, before: caliberEntrySchema.nullable(), after: caliberEntrySchema.nullable() }),
+  z.strictObject({ sourceKey: z.string(), before: sourceSchema.nullable(), after: sourceSchema.nullable() }),
+])
+export type RevisionChange = z.infer<typeof changeSchema>
 
 export const contract = {
   'library.status': {
@@ -113,12 +121,55 @@ export const contract = {
     output: z.strictObject({ sources: z.array(sourceSchema.extend({ values: z.int() })) }),
   },
   'source.save': { access: 'write', input: z.strictObject({ source: sourceSchema }), output: nothing },
+  'source.uses': {
+    access: 'read',
+    input: z.strictObject({ key: z.string(), limit: z.int().min(1).max(500).default(100) }),
+    output: z.strictObject({
+      /** How many calibers rest on the source. */
+      total: z.int(),
+      uses: z.array(
+        z.strictObject({
+          caliberId,
+          maker: z.string(),
+          designation: z.string(),
+          /** The fields and lists of the caliber that name the source. */
+          keys: z.array(z.string()),
+        }),
+      ),
+    }),
+  },
+  'source.remove': { access: 'write', input: z.strictObject({ key: z.string() }), output: nothing },
   'history.undo': { access: 'write', input: nothing, output: z.strictObject({ undone: z.string().nullable() }) },
   'history.redo': { access: 'write', input: nothing, output: z.strictObject({ redone: z.string().nullable() }) },
   'history.list': {
     access: 'read',
-    input: z.strictObject({ limit: z.int().min(1).max(500).default(100) }),
+    input: z.strictObject({
+      limit: z.int().min(1).max(500).default(100),
+      /** Only those older than this one. */
+      before: revisionId.optional(),
+    }),
     output: z.strictObject({ revisions: z.array(revisionSchema) }),
+  },
+  'history.read': {
+    access: 'read',
+    input: z.strictObject({
+      id: revisionId,
+      offset: z.int().min(0).default(0),
+      limit: z.int().min(1).max(200).default(50),
+    }),
+    output: revisionSchema.extend({
+      /** How many calibers and sources were changed; `changes` is the stretch asked for. */
+      total: z.int(),
+      changes: z.array(changeSchema),
+      /** What came later and touched the same, latest first: it stands in the way of taking this one back. */
+      later: z.array(revisionSchema),
+    }),
+  },
+  'history.take-back': {
+    access: 'write',
+    input: z.strictObject({ id: revisionId }),
+    /** The new step, as a phrase. */
+    output: z.strictObject({ done: z.string() }),
   },
   'exchange.import': {
     access: 'write',

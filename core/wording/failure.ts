@@ -19,6 +19,11 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
   'unreadable-values': ({ problems }) => `Not saved: ${text(problems) || 'some values cannot be read.'}`,
   'same-name': ({ maker, designation }) =>
     `The library already has ${[maker, designation].map(text).filter(Boolean).join(' ') || 'a caliber of this name'}. Give this one another designation, or change the one that is there.`,
+  'source-in-use': ({ title, values }) =>
+    `${text(title) || 'This source'} was not removed: ${values === 1 ? 'one value rests' : `${text(values) || 'some'} values rest`} on it. Give ${values === 1 ? 'it' : 'them'} another source first.`,
+  'later-changes': ({ action, changes }) =>
+    `The ${text(action) || 'change'} was not taken back: ${Array.isArray(changes) && changes.length > 1 ? `${changes.length} later changes build` : 'a later change builds'} on it${Array.isArray(changes) && changes.length > 0 ? `, the last of them the ${changes[0]}` : ''}. Take back what came later first.`,
+  'already-taken-back': ({ action }) => `The ${text(action) || 'change'} has been taken back already.`,
   'file-not-readable': (details) => {
     const where = text(details.where)
     return `${text(details.file) || 'The file'} cannot be read${where ? `, at ${where}` : ''}: ${text(details.what) || 'it is not a Lignebook file'}`.replace(

@@ -15,14 +15,16 @@ import {
   saveCaliber,
 } from '../store/calibers.ts'
 import { discardDraft, keepDraft, latestDraft, readDraft } from '../store/draft.ts'
+import { takeBackRevision } from '../store/history.ts'
 import type { Library } from '../store/library.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
 import { searchCalibers } from '../store/search.ts'
-import { listSources, saveSource } from '../store/sources.ts'
+import { listSources, removeSource, saveSource, usesOfSource } from '../store/sources.ts'
 import { exportFile } from './export-file.ts'
 import { basesOf, namesOfEntries, recountVariants } from './families.ts'
 import { importFile } from './import-file.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
+import { readHistory } from './read-history.ts'
 import { readImport } from './read-import.ts'
 
 export interface ServiceNeeds {
@@ -100,6 +102,11 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     await saveSource(library, source)
     return {}
   },
+  'source.uses': async ({ key, limit }) => usesOfSource(library, key, limit),
+  'source.remove': async ({ key }) => {
+    await removeSource(library, key)
+    return {}
+  },
   'history.undo': async () => {
     const undone = await undoLast(library)
     if (undone !== null) await recountVariants(library)
@@ -110,7 +117,13 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     if (redone !== null) await recountVariants(library)
     return { redone }
   },
-  'history.list': async ({ limit }) => ({ revisions: await listRevisions(library, limit) }),
+  'history.list': async ({ limit, before }) => ({ revisions: await listRevisions(library, limit, before) }),
+  'history.read': async ({ id, ...stretch }) => readHistory(library, id, stretch),
+  'history.take-back': async ({ id }) => {
+    const done = await takeBackRevision(library, id)
+    await recountVariants(library)
+    return { done }
+  },
   'exchange.import': ({ name, text, dryRun }) =>
     importFile(library, readImport(name, text), { action: `import of ${name}`, dryRun }),
   'exchange.export': async ({ caliberId }) => {

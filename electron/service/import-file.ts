@@ -4,7 +4,7 @@ import type { CaliberEntry } from '../../core/exchange/library-file.ts'
 import { findCaliber, readCaliber, type SavedItem, saveCalibers } from '../store/calibers.ts'
 import { keepSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
-import { listSources, saveSource } from '../store/sources.ts'
+import { listSources } from '../store/sources.ts'
 import { recountVariants } from './families.ts'
 import { placeInCaliber, proveEntry, sayProblem } from './prove-entry.ts'
 import type { Incoming, IncomingCaliber } from './read-import.ts'
@@ -40,8 +40,7 @@ export const importFile = async (
   if (!dryRun) {
     const shelf = new Map((await listSources(library)).map(({ values: _, ...source }) => [source.key, source]))
     const fresh = incoming.sources.filter((source) => !isDeepStrictEqual(shelf.get(source.key), source))
-    for (const source of fresh) await saveSource(library, source)
-    await saveCalibers(library, items, action)
+    await saveCalibers(library, items, action, fresh)
     if (items.length > 0) await recountVariants(library)
     await keepSections(library, incoming.sections)
   }

@@ -1,11 +1,12 @@
 import type { CaliberRow } from '../../core/api/contract.ts'
 import { LignebookError } from '../../core/api/errors.ts'
-import type { CaliberEntry } from '../../core/exchange/library-file.ts'
+import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
 import type { ReadCaliber } from './caliber-rows.ts'
 import { type Library, rows, run, write } from './library.ts'
 import { beginRevision, noteChange, remember } from './revisions.ts'
 import { rebuildWords } from './search-index.ts'
+import { shelve } from './sources.ts'
 import { eraseCaliber, idOfName, storedEntry, writeCaliber } from './write-caliber.ts'
 
 /** The columns of a line in the list, under the names of the contract. */
@@ -94,22 +95,44 @@ export const saveCaliber = async (
     return saved[0] ?? 0
   })
 
-/** Saves many calibers, all or none, as one step that can be taken back. Answers their ids. */
-export const saveCalibers = async (library: Library, items: readonly SavedItem[], action: string): Promise<number[]> =>
-  items.length === 0 ? [] : write(library, () => saveAll(library, items, action))
+/**
+ * Saves many calibers with the sources they come with, and what is done alongside, all or none, as one step that can
+ * be taken back. Answers the calibers' ids.
+ */
+export const saveCalibers = async (
+  library: Library,
+  items: readonly SavedItem[],
+  action: string,
+  sources: readonly Source[] = [],
+  alongside?: (revision: number) => void,
+): Promise<number[]> =>
+  items.length + sources.length === 0 && alongside === undefined
+    ? []
+    : write(library, () => saveAll(library, items, action, sources, alongside))
 
-const saveAll = (library: Library, items: readonly SavedItem[], action: string): number[] => {
+const saveAll = (
+  library: Library,
+  items: readonly SavedItem[],
+  action: string,
+  sources: readonly Source[] = [],
+  alongside?: (revision: number) => void,
+): number[] => {
   const many = items.length > manyAtOnce
   const revision = beginRevision(library, action)
-  const ids = items.map(({ id, ...caliber }, position) => {
+  // The sources first, so that taking the step back takes them last, when nothing rests on them any more.
+  sources.forEach((source, position) => {
+    shelve(library, revision, position, source)
+  })
+  const ids = items.map(({ id, ...caliber }, index) => {
     const before = id === null ? null : remember(library, id)
     if (id !== null && before === null) throw new LignebookError('not-found', { id })
     const caliberId = writeCaliber(library, id, caliber, { index: !many })
     const { entry, disagree, doubtful } = caliber
-    noteChange(library, revision, position, { caliberId, before, after: { entry, disagree, doubtful } })
+    noteChange(library, revision, sources.length + index, { caliberId, before, after: { entry, disagree, doubtful } })
     return caliberId
   })
   if (many) rebuildWords(library)
+  alongside?.(revision)
   return ids
 }
 

@@ -1,7 +1,10 @@
-import type { CaliberEntry } from '../../core/exchange/library-file.ts'
+import type { Selectable } from 'kysely'
+import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { type Library, rows, run, write } from './library.ts'
+import type { Tables } from './tables.ts'
 import { eraseCaliber, storedEntry, writeCaliber } from './write-caliber.ts'
+import { eraseSource, writeSource } from './write-source.ts'
 
 /** A caliber as a revision remembers it. */
 export interface Remembered {
@@ -10,11 +13,18 @@ export interface Remembered {
   readonly doubtful: number
 }
 
-export interface Change {
+interface CaliberChange {
   readonly caliberId: number
   readonly before: Remembered | null
   readonly after: Remembered | null
 }
+interface SourceChange {
+  readonly sourceKey: string
+  readonly before: Source | null
+  readonly after: Source | null
+}
+/** What one step did to one caliber or one source: null where there was none, or is none any more. */
+export type Change = CaliberChange | SourceChange
 
 export interface RevisionLine {
   readonly id: number
@@ -43,11 +53,46 @@ export const beginRevision = (library: Library, action: string): number => {
 /** Adds a change to an open revision. */
 export const noteChange = (library: Library, revisionId: number, position: number, change: Change): void => {
   library
-    .prepare('insert into revision_change (revision_id, position, caliber_id, before, after) values (?, ?, ?, ?, ?)')
-    .run(revisionId, position, change.caliberId, written(change.before), written(change.after))
+    .prepare(
+      'insert into revision_change (revision_id, position, caliber_id, source_key, before, after) values (?, ?, ?, ?, ?, ?)',
+    )
+    .run(
+      revisionId,
+      position,
+      'caliberId' in change ? change.caliberId : null,
+      'sourceKey' in change ? change.sourceKey : null,
+      written(change.before),
+      written(change.after),
+    )
 }
 
-const written = (state: Remembered | null): string | null => (state === null ? null : JSON.stringify(state))
+const written = (state: Remembered | Source | null): string | null => (state === null ? null : JSON.stringify(state))
+
+/** A change as its row remembers it. */
+export const changeOfRow = (
+  row: Pick<Tables['revision_change'], 'caliber_id' | 'source_key' | 'before' | 'after'>,
+): Change => {
+  const read = <T>(state: string | null): T | null => (state === null ? null : (JSON.parse(state) as T))
+  return row.caliber_id === null
+    ? { sourceKey: row.source_key ?? '', before: read<Source>(row.before), after: read<Source>(row.after) }
+    : { caliberId: row.caliber_id, before: read<Remembered>(row.before), after: read<Remembered>(row.after) }
+}
+
+/** Brings the caliber or source of a change back to how it stood on one side of it; within a transaction. */
+export const restore = (library: Library, change: Change, side: 'before' | 'after'): void => {
+  if ('sourceKey' in change) {
+    const source = change[side]
+    if (source === null) eraseSource(library, change.sourceKey)
+    else writeSource(library, source)
+    return
+  }
+  const state = change[side]
+  if (state === null) eraseCaliber(library, change.caliberId)
+  else {
+    const values = readEntry(state.entry).caliber
+    writeCaliber(library, change.caliberId, { ...state, values }, { index: true })
+  }
+}
 
 interface Step {
   readonly id: number
@@ -97,27 +142,35 @@ const move = (library: Library, find: (library: Library) => Step | undefined, si
       library,
       library.db
         .selectFrom('revision_change')
-        .select(['caliber_id', 'before', 'after'])
+        .select(['caliber_id', 'source_key', 'before', 'after'])
         .where('revision_id', '=', step.id)
         .orderBy('position', side === 'before' ? 'desc' : 'asc'),
     )
-    for (const change of changes) {
-      const state = change[side]
-      if (state === null) eraseCaliber(library, change.caliber_id)
-      else {
-        const { entry, disagree, doubtful } = JSON.parse(state) as Remembered
-        const values = readEntry(entry).caliber
-        writeCaliber(library, change.caliber_id, { entry, values, disagree, doubtful }, { index: true })
-      }
-    }
+    for (const change of changes) restore(library, changeOfRow(change), side)
     const taken = side === 'before' ? 1 : 0
     run(library, library.db.updateTable('revision').set({ taken_back: taken }).where('id', '=', step.id))
     return step.action
   })
 
-/** The changes made so far, latest first. */
-export const listRevisions = async (library: Library, limit: number): Promise<RevisionLine[]> =>
+/** The changes made so far, latest first; with `before`, those older than that one. */
+export const listRevisions = async (library: Library, limit: number, before?: number): Promise<RevisionLine[]> =>
   rows(
     library,
-    library.db.selectFrom('revision').select(['id', 'at', 'action', 'taken_back']).orderBy('id', 'desc').limit(limit),
-  ).map(({ taken_back, ...line }) => ({ ...line, takenBack: taken_back === 1 }))
+    library.db
+      .selectFrom('revision')
+      .select(revisionColumns)
+      .$if(before !== undefined, (query) => query.where('id', '<', before ?? 0))
+      .orderBy('id', 'desc')
+      .limit(limit),
+  ).map(revisionLine)
+
+export const revisionColumns = ['id', 'at', 'action', 'taken_back'] as const
+
+export const revisionLine = (
+  row: Pick<Selectable<Tables['revision']>, (typeof revisionColumns)[number]>,
+): RevisionLine => ({
+  id: row.id,
+  at: row.at,
+  action: row.action,
+  takenBack: row.taken_back === 1,
+})

@@ -82,7 +82,9 @@ export interface Tables {
   revision_change: {
     revision_id: number
     position: number
-    caliber_id: number
+    /** What was changed: a caliber or a source, one of the two. */
+    caliber_id: number | null
+    source_key: string | null
     before: string | null
     after: string | null
   }

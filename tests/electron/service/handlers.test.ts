@@ -105,6 +105,22 @@ test('sources are put on the shelf', async () => {
   expect(sources).toEqual([{ key: 'hb', title: 'Handbook', year: 1931, values: 0 }])
 })
 
+test('a source is removed once nothing rests on it, and what does is told', async () => {
+  await library.call('source.save', { source: { key: 'hb', title: 'Handbook' } })
+  const entry = { ...entryOf('17-220'), fields: { thirdWheel: [{ printed: '75', source: 'hb', chosen: true }] } }
+  const { id } = await save(entry)
+  await expect(library.call('source.remove', { key: 'hb' })).rejects.toMatchObject({
+    failure: { code: 'source-in-use' },
+  })
+  expect(await library.call('source.uses', { key: 'hb' })).toEqual({
+    total: 1,
+    uses: [{ caliberId: id, maker: 'Verrin', designation: '17-220', keys: ['thirdWheel'] }],
+  })
+  await library.call('caliber.remove', { id })
+  await library.call('source.remove', { key: 'hb' })
+  expect((await library.call('sources.list', {})).sources).toEqual([])
+})
+
 test('the demo library comes in whole, as one step', async () => {
   const counts = await library.call('library.load-demo', {})
   expect(counts.refused).toEqual([])

@@ -2,16 +2,17 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import { removeCaliber } from '../../../electron/store/calibers.ts'
-import { listSources, saveSource } from '../../../electron/store/sources.ts'
+import { listRevisions, nextUndo, redoLast, undoLast } from '../../../electron/store/revisions.ts'
+import { listSources, removeSource, saveSource, usesOfSource } from '../../../electron/store/sources.ts'
 import { fullEntry } from '../../support/full-entry.ts'
-import { save, temporaryLibrary } from '../../support/temporary-library.ts'
+import { entryOf, save, temporaryLibrary } from '../../support/temporary-library.ts'
 
-test('a source keeps keys of a newer version and counts its readings', async () => {
+test('a source keeps keys of a newer version and counts what rests on it, readings and lines of lists', async () => {
   const library = await temporaryLibrary()
   await saveSource(library, { key: 'hb1', title: 'Handbook', year: 1931, unitsAsPrinted: 'ligne', later: 'x' })
   const id = await save(library, fullEntry())
   const source = { key: 'hb1', title: 'Handbook', year: 1931, unitsAsPrinted: 'ligne', later: 'x' }
-  expect(await listSources(library)).toEqual([{ ...source, values: 1 }])
+  expect(await listSources(library)).toEqual([{ ...source, values: 2 }])
   await removeCaliber(library, id)
   expect(await listSources(library)).toEqual([{ ...source, values: 0 }])
 })
@@ -59,4 +60,61 @@ test('the source saved last under a key is the one that stands, exactly as it wa
     }),
     { numRuns: 50 },
   )
+})
+
+test('entry, change and removal of a source are steps that undo and redo walk through', async () => {
+  const library = await temporaryLibrary()
+  const shelf = async () => (await listSources(library)).map(({ title }) => title)
+  await saveSource(library, { key: 'hb', title: 'Handbook' })
+  await saveSource(library, { key: 'hb', title: 'Handbook, second printing' })
+  await removeSource(library, 'hb')
+  expect(await shelf()).toEqual([])
+  expect(await undoLast(library)).toBe('removal of source Handbook, second printing')
+  expect(await shelf()).toEqual(['Handbook, second printing'])
+  expect(await undoLast(library)).toBe('change of source Handbook, second printing')
+  expect(await shelf()).toEqual(['Handbook'])
+  expect(await undoLast(library)).toBe('entry of source Handbook')
+  expect(await shelf()).toEqual([])
+  await redoLast(library)
+  expect(await shelf()).toEqual(['Handbook'])
+})
+
+test('a source saved as it already stands is no step', async () => {
+  const library = await temporaryLibrary()
+  await saveSource(library, { key: 'hb', title: 'Handbook', year: 1931 })
+  await saveSource(library, { year: 1931, title: 'Handbook', key: 'hb' })
+  expect(await listRevisions(library, 10)).toHaveLength(1)
+})
+
+test('a source on which something rests is not removed, and what rests on it is told by caliber and field', async () => {
+  const library = await temporaryLibrary()
+  await saveSource(library, { key: 'hb1', title: 'Handbook' })
+  const full = await save(library, fullEntry())
+  const other = await save(
+    library,
+    entryOf(
+      'Aldervane',
+      '9',
+      {},
+      { parts: [{ part: 'click', source: 'hb1' }], fields: { notes: [{ printed: 'x', source: 'hb1' }] } },
+    ),
+  )
+  await expect(removeSource(library, 'hb1')).rejects.toMatchObject({
+    failure: { code: 'source-in-use', details: { title: 'Handbook', values: 4 } },
+  })
+  expect(await listSources(library)).toHaveLength(1)
+  expect(await nextUndo(library)).toBe('entry of Aldervane 9')
+  expect(await usesOfSource(library, 'hb1', 10)).toEqual({
+    total: 2,
+    uses: [
+      { caliberId: other, maker: 'Aldervane', designation: '9', keys: ['notes', 'parts'] },
+      { caliberId: full, maker: 'Verrin', designation: '17-220', keys: ['springLengthMm', 'jewels'] },
+    ],
+  })
+  expect((await usesOfSource(library, 'hb1', 1)).uses).toHaveLength(1)
+  await removeCaliber(library, full)
+  await removeCaliber(library, other)
+  await removeSource(library, 'hb1')
+  expect(await listSources(library)).toEqual([])
+  await expect(removeSource(library, 'hb1')).rejects.toMatchObject({ failure: { code: 'not-found' } })
 })

@@ -1,0 +1,104 @@
+import type { EntryReading, Source } from '../exchange/library-file.ts'
+import { type ListColumn, type ListKey, listFields } from '../fields/list-fields.ts'
+import type { EntryDifference } from '../record/compare-entries.ts'
+import { labelOf } from '../record/label-of.ts'
+import { sameJson } from '../record/same-json.ts'
+
+/** A difference as a person reads it: what it is in, and what stood there before and after, line by line. */
+export interface WordedDifference {
+  readonly key: string
+  readonly label: string
+  readonly before: readonly string[]
+  readonly after: readonly string[]
+}
+
+const readingText = (reading: EntryReading, alone: boolean): string => {
+  const { printed, source, page, note, chosen } = reading
+  const origin = [source, page && `p. ${page}`].filter(Boolean).join(' ')
+  return [
+    printed === '' ? 'left empty' : printed,
+    origin && ` (${origin})`,
+    note && `, ${note}`,
+    chosen === true && !alone && ', the one that counts',
+  ]
+    .filter(Boolean)
+    .join('')
+}
+
+const plain = (value: unknown): string =>
+  typeof value === 'string' || typeof value === 'number'
+    ? String(value)
+    : Array.isArray(value)
+      ? value.map(plain).join(', ')
+      : JSON.stringify(value)
+
+const lineText = (list: ListKey, line: Readonly<Record<string, unknown>>): string => {
+  const columns: Readonly<Record<string, ListColumn>> = listFields[list].columns
+  return Object.entries(line)
+    .filter(([, value]) => value !== undefined && value !== '')
+    .map(([key, value]) => {
+      const text = columns[key]?.choices?.[String(value)] ?? plain(value)
+      return Object.hasOwn(columns, key) ? text : `${key} ${text}`
+    })
+    .join(', ')
+}
+
+/**
+ * Says what stood before and after in one field, list or other part of a caliber.
+ *
+ * @example
+ * wordDifference({ what: 'field', key: 'thirdWheel', before: [{ printed: '57' }], after: [{ printed: '75', source: 'manuel', page: '12' }] }).after // ['75 (manuel p. 12)']
+ */
+export const wordDifference = (difference: EntryDifference): WordedDifference => {
+  const { key } = difference
+  const label = labelOf(key)
+  switch (difference.what) {
+    case 'field': {
+      const say = (readings: readonly EntryReading[]) =>
+        readings.map((reading) => readingText(reading, readings.length === 1))
+      return { key, label, before: say(difference.before), after: say(difference.after) }
+    }
+    case 'list':
+      return difference.moved
+        ? { key, label, before: ['the same lines'], after: ['in another order'] }
+        : {
+            key,
+            label,
+            before: difference.before.map((line) => lineText(difference.key, line)),
+            after: difference.after.map((line) => lineText(difference.key, line)),
+          }
+    case 'other': {
+      const say = (value: unknown) => (value === undefined ? [] : [plain(value)])
+      return { key, label, before: say(difference.before), after: say(difference.after) }
+    }
+  }
+}
+
+const sourceLabels: Readonly<Record<string, string>> = {
+  key: 'Key',
+  title: 'Title',
+  author: 'Author',
+  year: 'Year',
+  edition: 'Edition',
+  language: 'Language',
+  unitsAsPrinted: 'Units as printed',
+  notes: 'Notes',
+}
+
+/**
+ * Says what differs between two states of a source; null stands for no source.
+ *
+ * @example
+ * wordSourceDifferences({ key: 'hb', title: 'Handbook' }, { key: 'hb', title: 'Handbook', year: 1931 }) // [{ key: 'year', label: 'Year', before: [], after: ['1931'] }]
+ */
+export const wordSourceDifferences = (before: Source | null, after: Source | null): WordedDifference[] => {
+  const say = (value: unknown) => (value === undefined ? [] : [plain(value)])
+  return [...new Set([...Object.keys(sourceLabels), ...Object.keys(before ?? {}), ...Object.keys(after ?? {})])]
+    .filter((key) => !sameJson(before?.[key], after?.[key]))
+    .map((key) => ({
+      key,
+      label: sourceLabels[key] ?? key,
+      before: say(before?.[key]),
+      after: say(after?.[key]),
+    }))
+}
