@@ -3,22 +3,40 @@ import { chooseBase, foldName, namesOfBase } from '../../core/record/bases.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { readCaliber } from '../store/calibers.ts'
-import { calibersNamed, countProofsAgain, listVariants } from '../store/families.ts'
+import { calibersNamed, countProofsAgain, listVariants, type StoredCaliber } from '../store/families.ts'
 import type { Library } from '../store/library.ts'
 import { proveEntry } from './prove-entry.ts'
 
-/** The calibers on which one is based, the nearest first; `id` is its own, null for one that is not saved yet. */
-export const basesOf = async (library: Library, caliber: Caliber, id: number | null): Promise<CaliberEntry[]> => {
+interface ReadCaliber extends StoredCaliber {
+  readonly caliber: Caliber
+}
+
+/** The calibers that bear a name, read. */
+const readNamed = async (library: Library, name: string): Promise<readonly ReadCaliber[]> => {
+  const wanted = foldName(name)
+  return (await calibersNamed(library, name))
+    .map((one) => ({ ...one, caliber: readEntry(one.entry).caliber }))
+    .filter(({ caliber }) => namesOfBase(caliber).includes(wanted))
+}
+
+/**
+ * The calibers on which one is based, the nearest first; `id` is its own, null for one that is not saved yet. `known`
+ * keeps what was looked up by name, for as long as no caliber is changed.
+ */
+export const basesOf = async (
+  library: Library,
+  caliber: Caliber,
+  id: number | null,
+  known = new Map<string, readonly ReadCaliber[]>(),
+): Promise<CaliberEntry[]> => {
   const bases: CaliberEntry[] = []
   const seen = new Set([id])
   let variant: Caliber | undefined = caliber
   while (variant?.values.basedOn !== undefined) {
     const name: string = variant.values.basedOn
-    const wanted = foldName(name)
-    const stored = (await calibersNamed(library, name))
-      .filter(({ id: other }) => !seen.has(other))
-      .map((one) => ({ ...one, caliber: readEntry(one.entry).caliber }))
-      .filter((one) => namesOfBase(one.caliber).includes(wanted))
+    const named = known.get(name) ?? (await readNamed(library, name))
+    known.set(name, named)
+    const stored = named.filter(({ id: other }) => !seen.has(other))
     variant = chooseBase(
       variant,
       stored.map((one) => one.caliber),
@@ -41,6 +59,7 @@ export const namesOfEntries = (entries: readonly (CaliberEntry | null)[]): Reado
  */
 export const recountVariants = async (library: Library, changed?: ReadonlySet<string>): Promise<void> => {
   const names = new Set(changed)
+  const known = new Map<string, readonly ReadCaliber[]>()
   let waiting = await listVariants(library)
   for (let due = waiting; due.length > 0; ) {
     due = waiting.filter(({ basedOn }) => changed === undefined || names.has(foldName(basedOn)))
@@ -51,7 +70,7 @@ export const recountVariants = async (library: Library, changed?: ReadonlySet<st
       if (entry === null) continue
       const { caliber } = readEntry(entry)
       for (const name of namesOfBase(caliber)) names.add(name)
-      const { disagree, doubtful } = proveEntry(entry, await basesOf(library, caliber, id))
+      const { disagree, doubtful } = proveEntry(entry, await basesOf(library, caliber, id, known))
       counts.push({ id, disagree, doubtful })
     }
     if (counts.length > 0) await countProofsAgain(library, counts)
