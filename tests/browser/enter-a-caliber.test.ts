@@ -205,6 +205,11 @@ inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
       const page = await visit(first.address, { awaited: /ERR_CONNECTION|Failed to load/ })
       await newForm(page)
       await page.keyboard.type(text, { delay: 60 })
+      await first.kill()
+      // The window says what it can no longer do, and goes on taking what is typed.
+      await page.keyboard.type('.')
+      await page.getByText('Draft not kept in the library: it cannot be reached. It is safe in this window').waitFor()
+      expect(await cell(page, 'maker').inputValue()).toBe(`${text}.`)
     } finally {
       await first.kill()
     }

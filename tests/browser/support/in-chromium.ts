@@ -26,14 +26,14 @@ export interface Stage {
 export const inChromium = (title: string, tests: (stage: Stage) => void, args: readonly string[] = []): void => {
   if (leftOut !== null) console.warn(`Left out: ${title}, because ${leftOut}.`)
   describe.skipIf(leftOut !== null)(title, () => {
-    let browser: Browser
+    let started: Browser | undefined
     let folder = ''
     let files = 0
     const putAway: (() => Promise<void>)[] = []
     const gathered: { errors: string[]; awaited: RegExp | undefined }[] = []
 
     beforeAll(async () => {
-      browser = await startChromium(...args)
+      started = await startChromium(...args)
       folder = mkdtempSync(join(tmpdir(), 'lignebook-page-'))
     })
     afterEach(async () => {
@@ -44,10 +44,14 @@ export const inChromium = (title: string, tests: (stage: Stage) => void, args: r
       expect(unawaited).toEqual([])
     })
     afterAll(async () => {
-      await browser.close()
+      await started?.close()
       rmSync(folder, { recursive: true, force: true })
     })
 
+    const browser = (): Browser => {
+      if (started === undefined) throw new Error('the browser is there only while a test runs')
+      return started
+    }
     const newFile: Stage['newFile'] = () => {
       files += 1
       return join(folder, `library-${files}.sqlite`)
@@ -64,7 +68,7 @@ export const inChromium = (title: string, tests: (stage: Stage) => void, args: r
       return { ...host, close }
     }
     const visit: Stage['visit'] = async (address, { awaited, ...options } = {}) => {
-      const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options })
+      const context = await browser().newContext({ viewport: { width: 1280, height: 800 }, ...options })
       putAway.push(() => context.close())
       const { page, errors } = await openPage(context, address)
       gathered.push({ errors, awaited })
@@ -76,6 +80,6 @@ export const inChromium = (title: string, tests: (stage: Stage) => void, args: r
       const page = await visit(host.newAddress(), options)
       return { host, page }
     }
-    tests({ browser: () => browser, newFile, serve, visit, open })
+    tests({ browser, newFile, serve, visit, open })
   })
 }

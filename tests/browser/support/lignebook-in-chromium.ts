@@ -82,9 +82,10 @@ export const openPage = async (context: BrowserContext, address: string): Promis
   return { page, errors }
 }
 
-/** What axe finds serious or critical, each as rule and place. */
-export const seriousFindings = async (page: Page): Promise<string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze()
+/** What axe finds serious or critical, each as rule and place; of all its rules, or only of those named. */
+export const seriousFindings = async (page: Page, rules?: readonly string[]): Promise<string[]> => {
+  const axe = new AxeBuilder({ page }).options({ resultTypes: ['violations'] })
+  const { violations } = await (rules ? axe.withRules([...rules]) : axe).analyze()
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))
