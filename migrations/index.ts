@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely'
 import * as library from './0010-library.ts'
+import * as attachments from './0020-attachments.ts'
 
 export interface Migration {
   /** The schema number that the file has afterwards. */
@@ -9,4 +10,7 @@ export interface Migration {
 }
 
 /** Every migration, oldest first. One that has shipped is never edited. */
-export const migrations: readonly Migration[] = [{ number: 10, name: 'library', up: library.up }]
+export const migrations: readonly Migration[] = [
+  { number: 10, name: 'library', up: library.up },
+  { number: 20, name: 'attachments', up: attachments.up },
+]

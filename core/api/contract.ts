@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { caliberEntrySchema, sourceSchema } from '../exchange/library-file.ts'
+import { attachmentTypes } from '../record/attachment-kind.ts'
 
 /**
  * Every call that a page or a terminal may make, one row each: whether it reads or writes, what goes in, what comes out.
@@ -38,6 +39,8 @@ const importCountsSchema = z.strictObject({
   added: z.int(),
   updated: z.int(),
   unchanged: z.int(),
+  /** Pictures and scans brought in; absent where the file has none. */
+  attachments: z.int().optional(),
   refused: z.array(z.strictObject({ path: z.string(), reason: z.string() })),
   /** Parts of the file that this version keeps but has no page for. */
   kept: z.array(z.string()),
@@ -68,6 +71,27 @@ const changeSchema = z.union([
   z.strictObject({ sourceKey: z.string(), before: sourceSchema.nullable(), after: sourceSchema.nullable() }),
 ])
 export type RevisionChange = z.infer<typeof changeSchema>
+
+/** Where a picture or scan stands. The page is the printed one; of a PDF, that of its first page. */
+const attachmentPlaceSchema = z.union([
+  z.strictObject({ caliberId, page: z.string().max(40).optional() }),
+  z.strictObject({ source: z.string(), page: z.string().max(40).optional() }),
+])
+
+const attachmentTypeSchema = z.enum(attachmentTypes)
+const attachmentLineSchema = z.strictObject({
+  id: z.int(),
+  sha256: z.string(),
+  name: z.string(),
+  type: attachmentTypeSchema,
+  /** In bytes. */
+  size: z.int(),
+  caliberId: caliberId.nullable(),
+  source: z.string().nullable(),
+  page: z.string().nullable(),
+  position: z.int(),
+  note: z.string().nullable(),
+})
 
 export const contract = {
   'library.status': {
@@ -139,6 +163,23 @@ export const contract = {
     }),
   },
   'source.remove': { access: 'write', input: z.strictObject({ key: z.string() }), output: nothing },
+  'attachments.list': {
+    access: 'read',
+    input: z.strictObject({ caliberId: caliberId.optional(), source: z.string().optional() }),
+    output: z.strictObject({ attachments: z.array(attachmentLineSchema) }),
+  },
+  'attachment.add': {
+    access: 'write',
+    /** The bytes in base64. */
+    input: z.strictObject({ name: z.string().max(1000), data: z.string(), place: attachmentPlaceSchema }),
+    output: z.strictObject({ useId: z.int(), sha256: z.string(), kept: z.enum(['now', 'before']) }),
+  },
+  'attachment.read': {
+    access: 'read',
+    input: z.strictObject({ sha256: z.string().max(64) }),
+    output: z.strictObject({ type: attachmentTypeSchema, name: z.string(), data: z.string() }),
+  },
+  'attachment.remove': { access: 'write', input: z.strictObject({ useId: z.int() }), output: nothing },
   'history.undo': { access: 'write', input: nothing, output: z.strictObject({ undone: z.string().nullable() }) },
   'history.redo': { access: 'write', input: nothing, output: z.strictObject({ redone: z.string().nullable() }) },
   'history.list': {

@@ -13,6 +13,7 @@ export const failureSchema = z.strictObject({
     'later-changes',
     'already-taken-back',
     'file-not-readable',
+    'attachment-refused',
     'library-open-elsewhere',
     'library-from-newer-version',
     'library-not-one',

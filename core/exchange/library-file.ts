@@ -81,12 +81,37 @@ export const sourceSchema = z.looseObject({
 })
 export type Source = z.infer<typeof sourceSchema>
 
+const attachmentPlace = {
+  page: z.string().optional(),
+  position: z.number().int().optional(),
+  note: z.string().optional(),
+}
+
+/** A picture or scan with its bytes in base64, and the calibers and sources at which it stands. */
+export const fileAttachmentSchema = z.looseObject({
+  sha256: z.string(),
+  name: z.string(),
+  type: z.string(),
+  data: z.string(),
+  uses: z
+    .array(
+      z.union([
+        z.looseObject({ source: z.string(), ...attachmentPlace }),
+        z.looseObject({ caliber: z.looseObject({ maker: z.string(), designation: z.string() }), ...attachmentPlace }),
+      ]),
+    )
+    .default([]),
+})
+export type FileAttachment = z.infer<typeof fileAttachmentSchema>
+
 export const libraryFileSchema = z.looseObject({
   lignebook: z.literal(1),
   sources: z.array(sourceSchema).default([]),
   calibers: z.array(fileCaliberSchema).default([]),
   springs: z.array(z.record(z.string(), z.unknown())).default([]),
   movements: z.array(z.record(z.string(), z.unknown())).default([]),
+  /** Absent where there are none, and in files written before there were any. */
+  attachments: z.array(fileAttachmentSchema).optional(),
 })
 export type LibraryFile = z.infer<typeof libraryFileSchema>
 

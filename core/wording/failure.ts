@@ -1,4 +1,6 @@
 import type { Failure } from '../api/errors.ts'
+import { attachmentFaults } from '../record/attachment-kind.ts'
+import { wordAttachmentFault } from './attachment-fault.ts'
 
 const text = (detail: Failure['details'][string] | undefined): string =>
   Array.isArray(detail) ? detail.join(' ') : detail === undefined ? '' : String(detail)
@@ -31,6 +33,8 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
       '.',
     )
   },
+  'attachment-refused': ({ name, fault }) =>
+    wordAttachmentFault(text(name), attachmentFaults.find((known) => known === fault) ?? 'other-kind'),
   'library-open-elsewhere': (details) => `${file(details)} is open in another Lignebook. Close it there first.`,
   'library-from-newer-version': (details) =>
     `${file(details)} was written by a newer Lignebook. Open it with that version; nothing was changed.`,

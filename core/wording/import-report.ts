@@ -1,6 +1,7 @@
 import type { ImportCounts } from '../api/contract.ts'
 
 const calibers = (n: number): string => (n === 1 ? '1 caliber' : `${n} calibers`)
+const pictures = (n: number): string => (n === 1 ? '1 picture or scan' : `${n} pictures and scans`)
 
 /**
  * Says what an import did, one line a fact; with `dryRun`, what it would do.
@@ -13,9 +14,15 @@ export const wordImport = (counts: ImportCounts, dryRun: boolean): readonly stri
   if (counts.added > 0) lines.push(`${calibers(counts.added)} ${would}added.`)
   if (counts.updated > 0) lines.push(`${calibers(counts.updated)} ${would}updated.`)
   if (counts.unchanged > 0) lines.push(`${calibers(counts.unchanged)} unchanged.`)
-  if (counts.refused.length > 0) {
-    lines.push(`${calibers(counts.refused.length)} ${would}left out whole, for these reasons:`)
-    for (const { path, reason } of counts.refused) lines.push(`  ${path}: ${reason}`)
+  if (counts.attachments) lines.push(`${pictures(counts.attachments)} ${would}added.`)
+  const refused = Object.groupBy(counts.refused, ({ path }) => (path.startsWith('attachments[') ? 'pictures' : 'whole'))
+  for (const [left, count] of [
+    [refused.whole ?? [], calibers],
+    [refused.pictures ?? [], pictures],
+  ] as const) {
+    if (left.length === 0) continue
+    lines.push(`${count(left.length)} ${would}left out${count === calibers ? ' whole' : ''}, for these reasons:`)
+    for (const { path, reason } of left) lines.push(`  ${path}: ${reason}`)
   }
   if (counts.kept.length > 0) {
     lines.push(`Kept for export, though this version has no page for it: ${counts.kept.join(', ')}.`)

@@ -5,6 +5,7 @@ import { eachCaliber } from '../store/calibers.ts'
 import { readKeptSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
 import { listSources } from '../store/sources.ts'
+import { exportAttachments } from './export-attachments.ts'
 
 /** The library as a file, or one caliber of it with the sources that it names. */
 export const exportFile = async (library: Library, caliberId: number | undefined): Promise<string> => {
@@ -12,12 +13,13 @@ export const exportFile = async (library: Library, caliberId: number | undefined
   for await (const { id, entry } of eachCaliber(library)) {
     if (caliberId === undefined || id === caliberId) calibers.push(closeEntry(entry))
   }
+  const attachments = await exportAttachments(library, caliberId)
   const sources = (await listSources(library)).map(({ values: _, ...source }) => source)
   if (caliberId !== undefined) {
     const named = JSON.stringify(calibers)
     const used = sources.filter(({ key }) => named.includes(JSON.stringify(key)))
-    return writeLibraryFile({ lignebook: 1, sources: used, calibers, springs: [], movements: [] })
+    return writeLibraryFile({ lignebook: 1, sources: used, calibers, springs: [], movements: [], ...attachments })
   }
   const { others, springs, movements } = await readKeptSections(library)
-  return writeLibraryFile({ ...others, lignebook: 1, sources, calibers, springs, movements })
+  return writeLibraryFile({ ...others, lignebook: 1, sources, calibers, springs, movements, ...attachments })
 }

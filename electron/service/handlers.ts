@@ -5,6 +5,7 @@ import type { LibraryFile } from '../../core/exchange/library-file.ts'
 import { writeLibraryFile } from '../../core/exchange/write-library-file.ts'
 import { blankEntry } from '../../core/record/entry.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
+import { listAttachments, readAttachment, removeAttachment } from '../store/attachments.ts'
 import { backUp, lastBackup } from '../store/backup.ts'
 import {
   countCalibers,
@@ -20,6 +21,7 @@ import type { Library } from '../store/library.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
 import { searchCalibers } from '../store/search.ts'
 import { listSources, removeSource, saveSource, usesOfSource } from '../store/sources.ts'
+import { addFile } from './add-attachment.ts'
 import { exportFile } from './export-file.ts'
 import { basesOf, namesOfEntries, recountVariants } from './families.ts'
 import { importFile } from './import-file.ts'
@@ -105,6 +107,17 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
   'source.uses': async ({ key, limit }) => usesOfSource(library, key, limit),
   'source.remove': async ({ key }) => {
     await removeSource(library, key)
+    return {}
+  },
+  'attachments.list': async (place) => ({ attachments: await listAttachments(library, place) }),
+  'attachment.add': (file) => addFile(library, file),
+  'attachment.read': async ({ sha256 }) => {
+    const kept = await readAttachment(library, sha256)
+    if (kept === null) throw new LignebookError('not-found', { what: 'This picture or scan' })
+    return { type: kept.type, name: kept.name, data: kept.bytes.toString('base64') }
+  },
+  'attachment.remove': async ({ useId }) => {
+    await removeAttachment(library, useId)
     return {}
   },
   'history.undo': async () => {

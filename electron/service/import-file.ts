@@ -1,11 +1,13 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { ImportCounts } from '../../core/api/contract.ts'
 import type { CaliberEntry } from '../../core/exchange/library-file.ts'
+import { bringInAttachments } from '../store/attachment-exchange.ts'
 import { findCaliber, readCaliber, type SavedItem, saveCalibers } from '../store/calibers.ts'
 import { keepSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
 import { listSources } from '../store/sources.ts'
 import { recountVariants } from './families.ts'
+import { decideAttachments } from './import-attachments.ts'
 import { placeInCaliber, proveEntry, sayProblem } from './prove-entry.ts'
 import type { Incoming, IncomingCaliber } from './read-import.ts'
 
@@ -37,10 +39,21 @@ export const importFile = async (
     else items.push({ id, entry, values, disagree, doubtful })
     seen.add(id === null ? name.toLowerCase() : String(id))
   }
+  const pictures = decideAttachments(library, incoming.attachments, {
+    calibers: items.map(({ entry }) => entry),
+    sources: incoming.sources,
+  })
+  refused.push(...pictures.refused)
   if (!dryRun) {
     const shelf = new Map((await listSources(library)).map(({ values: _, ...source }) => [source.key, source]))
     const fresh = incoming.sources.filter((source) => !isDeepStrictEqual(shelf.get(source.key), source))
-    await saveCalibers(library, items, action, fresh)
+    await saveCalibers(
+      library,
+      items,
+      action,
+      fresh,
+      pictures.wanted.length === 0 ? undefined : (revision) => bringInAttachments(library, revision, pictures.wanted),
+    )
     if (items.length > 0) await recountVariants(library)
     await keepSections(library, incoming.sections)
   }
@@ -48,6 +61,7 @@ export const importFile = async (
     added: items.filter(({ id }) => id === null).length,
     updated: items.filter(({ id }) => id !== null).length,
     unchanged,
+    ...(incoming.attachments.length === 0 ? {} : { attachments: pictures.wanted.length }),
     refused,
     kept: keptNames(incoming),
   }

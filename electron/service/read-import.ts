@@ -1,7 +1,7 @@
 import Papa from 'papaparse'
 import { LignebookError } from '../../core/api/errors.ts'
 import { entriesFromRows, type TableProblem } from '../../core/exchange/calibers-table.ts'
-import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
+import type { CaliberEntry, FileAttachment, Source } from '../../core/exchange/library-file.ts'
 import { readLibraryFile } from '../../core/exchange/read-library-file.ts'
 import { openCaliber } from '../../core/record/entry.ts'
 import type { KeptSections } from '../store/kept-sections.ts'
@@ -18,6 +18,7 @@ export interface Incoming {
   readonly sources: readonly Source[]
   readonly calibers: readonly IncomingCaliber[]
   readonly sections: KeptSections
+  readonly attachments: readonly FileAttachment[]
   readonly refused: readonly { readonly path: string; readonly reason: string }[]
 }
 
@@ -28,7 +29,15 @@ export const readImport = (name: string, text: string): Incoming =>
     : readFile(name, text)
 
 const readFile = (name: string, text: string): Incoming => {
-  const { lignebook: _, sources, calibers, springs, movements, ...others } = readLibraryFile(text, name)
+  const {
+    lignebook: _,
+    sources,
+    calibers,
+    springs,
+    movements,
+    attachments = [],
+    ...others
+  } = readLibraryFile(text, name)
   return {
     sources,
     calibers: calibers.map((caliber, i) => ({
@@ -37,6 +46,7 @@ const readFile = (name: string, text: string): Incoming => {
       partial: false,
     })),
     sections: { springs, movements, others },
+    attachments,
     refused: [],
   }
 }
@@ -50,6 +60,7 @@ const readTable = (name: string, text: string): Incoming => {
     sources: [],
     calibers: entries.map(({ row, entry }) => ({ path: `row ${row}`, entry, partial: true })),
     sections: { springs: [], movements: [], others: {} },
+    attachments: [],
     refused: problems.map((problem) => ({
       path: `row ${'row' in problem ? problem.row : 1}`,
       reason: sayTable(problem),

@@ -1,6 +1,7 @@
 import type { Selectable } from 'kysely'
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
+import { moveUses } from './attachment-uses.ts'
 import { type Library, rows, run, write } from './library.ts'
 import type { Tables } from './tables.ts'
 import { eraseCaliber, storedEntry, writeCaliber } from './write-caliber.ts'
@@ -147,6 +148,7 @@ const move = (library: Library, find: (library: Library) => Step | undefined, si
         .orderBy('position', side === 'before' ? 'desc' : 'asc'),
     )
     for (const change of changes) restore(library, changeOfRow(change), side)
+    moveUses(library, step.id, side)
     const taken = side === 'before' ? 1 : 0
     run(library, library.db.updateTable('revision').set({ taken_back: taken }).where('id', '=', step.id))
     return step.action

@@ -1,4 +1,5 @@
 import type { Generated } from 'kysely'
+import type { AttachmentType } from '../../core/record/attachment-kind.ts'
 
 /** The tables as the newest migration leaves them. Booleans are 0 or 1; `extra`, `line`, `entry`, `before` and `after` are JSON. */
 export interface CaliberTable {
@@ -94,4 +95,31 @@ export interface Tables {
   search_text: { caliber_id: number; text: string; words: string }
   search_words: { rowid: number; words: string; search_words: string }
   spelling: { deleted: string; word: string }
+  attachment: {
+    sha256: string
+    type: AttachmentType
+    name: string
+    size: number
+    added_at: string
+    extra: string
+    bytes: Buffer
+  }
+  attachment_use: {
+    id: Generated<number>
+    sha256: string
+    caliber_id: number | null
+    source: string | null
+    page: string | null
+    position: number
+    note: string | null
+    extra: string
+  }
+  attachment_change: {
+    revision_id: number
+    position: number
+    use_id: number
+    sha256: string
+    before: string | null
+    after: string | null
+  }
 }

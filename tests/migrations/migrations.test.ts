@@ -51,6 +51,21 @@ test('0010-library makes the library as it first shipped', async () => {
   ])
 })
 
+test('0020-attachments adds pictures and scans to a library as it first shipped, and leaves the rest', async () => {
+  const { connection, db } = emptyFile()
+  await migrate(connection, db, migrations.slice(0, 1))
+  connection.exec("insert into source (key, title) values ('hb', 'Handbook')")
+  const before = tables(connection)
+  await migrate(connection, db, migrations.slice(0, 2))
+  expect(schemaOf(connection)).toBe(20)
+  expect(tables(connection).filter((name) => !before.includes(name))).toEqual([
+    'attachment',
+    'attachment_use',
+    'attachment_change',
+  ])
+  expect(connection.prepare('select key, title from source').all()).toEqual([{ key: 'hb', title: 'Handbook' }])
+})
+
 test('every table of the newest schema is strict', async () => {
   const { connection, db } = emptyFile()
   await migrate(connection, db)
