@@ -11,6 +11,7 @@ const letters: Readonly<Record<string, string>> = { ß: 'ss', œ: 'oe', æ: 'ae'
  */
 export const foldHeading = (text: string): string =>
   text
+    .normalize('NFKD')
     .toLowerCase()
     .replace(/[ßœæøij]/g, (letter) => letters[letter] ?? letter)
     .normalize('NFKD')

@@ -10,6 +10,10 @@ test('case, accents, joined letters, spaces and punctuation do not count', () =>
   expect(foldHeading('A/h')).toBe('ah')
 })
 
+test('letters of another cut fold to plain ones', () => {
+  expect(foldHeading('𝐀nker')).toBe('anker')
+})
+
 test('folding a folded heading changes nothing', () => {
   fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => foldHeading(foldHeading(text)) === foldHeading(text)))
 })
