@@ -63,7 +63,6 @@ const openCaliber = async (page: Page, words: string) => {
   await page.keyboard.type('57')
   await page.waitForTimeout(500)
   await picture(page, 'entry-day')
-  await page.waitForTimeout(10)
   await context.close()
 }
 
