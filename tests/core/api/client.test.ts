@@ -8,7 +8,9 @@ test('a caller is handed the value of a good answer', async () => {
 
 test('a failure is thrown with its code and details', async () => {
   const call = createClient(async () => ({ ok: false, failure: { code: 'disk-full', details: {} } }))
-  await expect(call('draft.discard', { caliberId: null })).rejects.toMatchObject({ failure: { code: 'disk-full', details: {} } })
+  await expect(call('draft.discard', { caliberId: null })).rejects.toMatchObject({
+    failure: { code: 'disk-full', details: {} },
+  })
 })
 
 test('an answer of another shape is not taken', async () => {
