@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { caliberEntrySchema, sourceSchema } from '../exchange/library-file.ts'
 import { attachmentTypes } from '../record/attachment-kind.ts'
+import { nearReasons } from '../record/near-names.ts'
 
 /**
  * Every call that a page or a terminal may make, one row each: whether it reads or writes, what goes in, what comes out.
@@ -123,6 +124,19 @@ export const contract = {
     input: z.strictObject({ words: z.string().max(200), limit: z.int().min(1).max(200).default(50) }),
     output: z.strictObject({ hits: z.array(caliberRowSchema.extend({ why: searchReasonSchema })) }),
   },
+  /** Calibers that may be the one being typed, spelt otherwise. */
+  'calibers.near': {
+    access: 'read',
+    input: z.strictObject({
+      maker: z.string().max(200),
+      designation: z.string().max(200),
+      alsoKnownAs: z.array(z.string().max(200)).max(50).default([]),
+      /** The caliber that is being changed. */
+      except: caliberId.nullable().default(null),
+      limit: z.int().min(1).max(50).default(5),
+    }),
+    output: z.strictObject({ near: z.array(caliberRowSchema.extend({ why: z.enum(nearReasons) })) }),
+  },
   'caliber.read': {
     access: 'read',
     input: z.strictObject({ id: caliberId }),
@@ -135,6 +149,14 @@ export const contract = {
     output: z.strictObject({ bases: z.array(caliberEntrySchema) }),
   },
   'caliber.save': { access: 'write', input: draftSchema, output: z.strictObject({ id: caliberId }) },
+  /** Two records of one caliber become one: all that `from` says comes to `keep`, and `from` goes. */
+  'caliber.merge': {
+    access: 'write',
+    input: z
+      .strictObject({ keep: caliberId, from: caliberId })
+      .refine(({ keep, from }) => keep !== from, 'a caliber cannot be merged into itself'),
+    output: nothing,
+  },
   'caliber.remove': { access: 'write', input: z.strictObject({ id: caliberId }), output: nothing },
   'draft.read': { access: 'read', input: whoseDraft, output: z.strictObject({ draft: draftSchema.nullable() }) },
   'draft.keep': { access: 'write', input: draftSchema, output: nothing },

@@ -9,6 +9,7 @@ export const failureSchema = z.strictObject({
     'unknown-call',
     'unreadable-values',
     'same-name',
+    'draft-not-saved',
     'source-in-use',
     'later-changes',
     'already-taken-back',

@@ -78,6 +78,8 @@ export const sourceSchema = z.looseObject({
   language: z.string().optional(),
   unitsAsPrinted: z.string().optional(),
   notes: z.string().optional(),
+  /** The keys of the fields and lists that the source prints, in its own order. */
+  columns: z.array(z.string()).optional(),
 })
 export type Source = z.infer<typeof sourceSchema>
 

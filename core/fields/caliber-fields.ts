@@ -121,6 +121,7 @@ export const caliberFields = {
     meaning: 'Diameter of a round movement where it sits in the case, without the flange that rests on the case.',
     possible: [2, 400],
     usual: [10, 60],
+    unitOfSource: 'size',
     names: {
       en: ['diameter', 'movement diameter', 'casing diameter', 'dia.'],
       fr: ['diamètre', "diamètre d'encageage", 'diamètre du mouvement', 'diam.'],
@@ -135,6 +136,7 @@ export const caliberFields = {
     meaning: 'The longer side of a shaped movement where it sits in the case; of an oval, the longer axis.',
     possible: [2, 400],
     usual: [8, 60],
+    unitOfSource: 'size',
     names: {
       en: ['length', 'movement length'],
       fr: ['longueur', 'longueur du mouvement'],
@@ -149,6 +151,7 @@ export const caliberFields = {
     meaning: 'The shorter side of a shaped movement where it sits in the case; of an oval, the shorter axis.',
     possible: [1, 400],
     usual: [4, 60],
+    unitOfSource: 'size',
     names: {
       en: ['width', 'movement width', 'breadth'],
       fr: ['largeur', 'largeur du mouvement'],
@@ -164,6 +167,7 @@ export const caliberFields = {
       'Overall height of the movement from the dial seat to the highest point of bridges or rotor, without dial and hands.',
     possible: [0.5, 200],
     usual: [1.2, 12],
+    unitOfSource: 'height',
     names: {
       en: ['height', 'movement height', 'movement thickness'],
       fr: ['hauteur', 'hauteur du mouvement', 'épaisseur du mouvement', 'hauteur sur mouvement'],

@@ -25,12 +25,17 @@ interface FieldRow {
   readonly names: Names
 }
 
+/** The sizes of a movement for which a source states its unit once, for all: across, and its height. */
+export type SizeInSource = 'size' | 'height'
+
 interface MeasuredRow extends FieldRow {
   readonly kind: 'length' | 'rate' | 'angle' | 'duration' | 'count' | 'ratio' | 'year'
   /** Values outside are refused: not physically possible in a watch or clock. Canonical unit. */
   readonly possible: readonly [number, number]
   /** Values outside are accepted and remarked on. Canonical unit. */
   readonly usual: readonly [number, number]
+  /** The size whose unit a source may leave unprinted: under a source in lignes, a bare figure typed here is in lignes. */
+  readonly unitOfSource?: SizeInSource
 }
 
 interface ChoiceRow extends FieldRow {

@@ -21,6 +21,8 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
   'unreadable-values': ({ problems }) => `Not saved: ${text(problems) || 'some values cannot be read.'}`,
   'same-name': ({ maker, designation }) =>
     `The library already has ${[maker, designation].map(text).filter(Boolean).join(' ') || 'a caliber of this name'}. Give this one another designation, or change the one that is there.`,
+  'draft-not-saved': ({ name }) =>
+    `${text(name) || 'One of the two'} is being changed, and its draft is not saved. Save or discard the draft first.`,
   'source-in-use': ({ title, values }) =>
     `${text(title) || 'This source'} was not removed: ${values === 1 ? 'one value rests' : `${text(values) || 'some'} values rest`} on it. Give ${values === 1 ? 'it' : 'them'} another source first.`,
   'later-changes': ({ action, changes }) =>

@@ -18,6 +18,7 @@ import {
 import { discardDraft, keepDraft, latestDraft, readDraft } from '../store/draft.ts'
 import { takeBackRevision } from '../store/history.ts'
 import type { Library } from '../store/library.ts'
+import { nearCalibers } from '../store/near.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
 import { searchCalibers } from '../store/search.ts'
 import { listSources, removeSource, saveSource, usesOfSource } from '../store/sources.ts'
@@ -25,6 +26,7 @@ import { addFile } from './add-attachment.ts'
 import { exportFile } from './export-file.ts'
 import { basesOf, namesOfEntries, recountVariants } from './families.ts'
 import { importFile } from './import-file.ts'
+import { mergeTwo } from './merge-two.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
 import { readHistory } from './read-history.ts'
 import { readImport } from './read-import.ts'
@@ -65,6 +67,9 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     rows: await pageOfCalibers(library, stretch),
   }),
   'calibers.search': async ({ words, limit }) => ({ hits: await searchCalibers(library, words, limit) }),
+  'calibers.near': async ({ except, limit, ...names }) => ({
+    near: await nearCalibers(library, names, { except, limit }),
+  }),
   'caliber.read': async ({ id }) => {
     const entry = await readCaliber(library, id)
     if (entry === null) throw new LignebookError('not-found', { what: 'This caliber' })
@@ -83,6 +88,10 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     const id = await saveCaliber(library, caliberId, entry, { ...proved, action })
     await recountVariants(library, namesOfEntries([before, entry]))
     return { id }
+  },
+  'caliber.merge': async (ids) => {
+    await mergeTwo(library, ids)
+    return {}
   },
   'caliber.remove': async ({ id }) => {
     const before = await readCaliber(library, id)

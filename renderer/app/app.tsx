@@ -15,6 +15,7 @@ import { CalibersPage } from '../pages/calibers-page.tsx'
 import { EntryPage } from '../pages/entry/entry-page.tsx'
 import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
+import { MergePage } from '../pages/merge-page.tsx'
 import { themes, useLook } from './theme.ts'
 
 const themeIcons = { system: SunMoon, day: Sun, night: Moon } as const
@@ -127,6 +128,7 @@ const Frame = () => {
           <Route path="/caliber/:id/edit/:field?">
             {({ id, field }) => <EntryPage key={id} caliberId={Number(id)} startAt={field} />}
           </Route>
+          <Route path="/caliber/:id/merge">{({ id }) => <MergePage key={id} id={Number(id)} />}</Route>
           <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
           <Route path="/">
             <CalibersPage />

@@ -42,6 +42,7 @@ export const CaliberPage = ({ id }: { id: number }) => {
       keys: [],
       run: () => saveExport(name, id).catch((error: unknown) => say(failureText(error))),
     },
+    { label: 'Merge another caliber into this one', keys: [], run: () => go(`/caliber/${id}/merge`) },
     { label: 'Remove this caliber', keys: ['Delete'], run: remove },
     { label: 'Back to the list', keys: ['Escape', 'Backspace'], run: () => go('/') },
   ])

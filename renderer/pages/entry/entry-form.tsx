@@ -11,6 +11,7 @@ import { useFamily } from '../../api/use-family.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { ProofList, proofSummary, proofTitle } from '../../components/proof-list.tsx'
 import { say } from '../../components/say.ts'
+import { ArrangeFields } from './arrange-fields.tsx'
 import { cellOfList } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
 import { rememberedInHand, rememberInHand } from './draft-mirror.ts'
@@ -23,6 +24,7 @@ import { goToCell } from './form-walk.ts'
 import { proofMarks } from './proof-marks.ts'
 import { settledEntry } from './settled-entry.ts'
 import { SourceBar } from './source-bar.tsx'
+import { turnPage } from './turn-page.ts'
 import { useEntryKeys } from './use-entry-keys.ts'
 import { type Keeping, useKeptDraft } from './use-kept-draft.ts'
 
@@ -47,15 +49,20 @@ interface EntryFormProps {
   /** What the library holds, and what the form opens with: the same, or a draft of it. */
   readonly stored: CaliberEntry
   readonly opened: CaliberEntry
-  readonly sources: readonly Source[]
+  readonly sources: readonly (Source & { readonly values: number })[]
+  /** The caliber is saved; the next one of this maker is to be entered. */
+  readonly onNext: (maker: string) => void
 }
 
 /** The form of one caliber, with its source bar and its proofs beside it. */
-export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: EntryFormProps) => {
+export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext }: EntryFormProps) => {
   const [, go] = useLocation()
   const queries = useQueryClient()
-  const [state, dispatch] = useReducer(entryReducer, opened, (entry) => openEntry(entry, rememberedInHand()))
+  const units = useMemo(() => Object.fromEntries(sources.map((one) => [one.key, one.unitsAsPrinted])), [sources])
+  const [state, dispatch] = useReducer(entryReducer, opened, (entry) => openEntry(entry, rememberedInHand(), units))
   const { entry, inHand } = state
+  const source = sources.find(({ key }) => key === inHand.source)
+  const [arranging, setArranging] = useState(false)
   const [cell, setCell] = useState('maker')
   const [namesShown, setNamesShown] = useState(false)
   const [insist, setInsist] = useState(false)
@@ -82,6 +89,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
     goToKey(startAt ?? 'maker')
   }, [startAt])
   useEffect(() => rememberInHand(inHand), [inHand])
+  useEffect(() => dispatch({ type: 'know-units', units }), [units])
   useEffect(() => {
     if (refusal) document.getElementById('entry-refusal')?.focus()
   }, [refusal])
@@ -101,7 +109,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
   const name = [entry.maker, entry.designation].filter((part) => part.trim() !== '').join(' ')
   const storedName = `${stored.maker} ${stored.designation}`.trim()
 
-  const save = async () => {
+  const save = async (next: boolean) => {
     const now = foundProblems(readEntry(entry).problems)
     setRefusal(null)
     if (now.length > 0) {
@@ -116,7 +124,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
       draft.saved()
       await queries.invalidateQueries()
       say(`Saved ${name}. ${proofSummary(reports)}.`)
-      go(`/caliber/${id}`)
+      if (next) onNext(entry.maker.trim())
+      else go(`/caliber/${id}`)
     } catch (error) {
       draft.goOn()
       setRefusal({ text: failureText(error) })
@@ -152,9 +161,32 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
     }
   }
 
+  const keepColumns = async (columns: readonly string[]) => {
+    if (source === undefined) return
+    // How many values rest on it is the library's own count, no part of a source.
+    const { values: _, ...plain } = source
+    try {
+      await call('source.save', { source: { ...plain, columns: [...columns] } })
+      await queries.invalidateQueries({ queryKey: ['sources.list'] })
+      say(columns.length > 0 ? `The form follows ${source.title}.` : 'The form is in its own order again.')
+      goToCell(cell)
+    } catch (error) {
+      setRefusal({ text: failureText(error) })
+    }
+  }
+  const arrangeFields = () =>
+    source === undefined ? say('Choose a source first: the order of the fields is kept with it.') : setArranging(true)
+  const leafTo = (by: 1 | -1) => {
+    const page = turnPage(inHand.page, by)
+    if (page === inHand.page) return say(`Page ${page || 'none'} is left as it is: type the one you are on.`)
+    dispatch({ type: 'take-in-hand', inHand: { ...inHand, page } })
+    say(`Page ${page}.`)
+  }
+
   const keyInCell = Object.hasOwn(caliberFields, cell) ? (cell as CaliberFieldKey) : undefined
   useEntryKeys({
-    save: () => void save(),
+    save: () => void save(false),
+    saveAndNext: () => void save(true),
     leave: () => void leave(),
     undo: () => dispatch({ type: 'undo' }),
     redo: () => dispatch({ type: 'redo' }),
@@ -162,6 +194,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
     toggleNames: () => setNamesShown(!namesShown),
     giveSource: () => keyInCell && dispatch({ type: 'give-source', keys: [keyInCell] }),
     addReading: () => keyInCell && dispatch({ type: 'add-reading', key: keyInCell }),
+    turnPage: leafTo,
+    arrange: arrangeFields,
   })
 
   const removeLine = (event: KeyboardEvent<HTMLElement>) => {
@@ -233,12 +267,13 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
             withoutSource={withoutSource}
             dispatch={dispatch}
             addSource={addSource}
+            arrange={arrangeFields}
           />
           <div className="entry-actions">
             <button type="button" className="entry-button" onClick={() => void leave()}>
               Leave <kbd>Esc</kbd>
             </button>
-            <button type="button" className="entry-button is-first" onClick={() => void save()}>
+            <button type="button" className="entry-button is-first" onClick={() => void save(false)}>
               Save <kbd>Ctrl S</kbd>
             </button>
           </div>
@@ -259,17 +294,27 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
             <br />
             <kbd>Alt 0</kbd> source, <kbd>Alt 1</kbd>–<kbd>8</kbd> sections
             <br />
+            <kbd>Alt PgDn</kbd> <kbd>Alt PgUp</kbd> turn the page
+            <br />
             <kbd>Ctrl Z</kbd> takes back
           </p>
         </nav>
-        <EntryFields
-          caliberId={caliberId}
-          entry={entry}
-          marks={marks}
-          problems={problems}
-          insist={insist}
-          dispatch={dispatch}
-        />
+        <div className="entry-middle">
+          <EntryFields
+            caliberId={caliberId}
+            state={state}
+            source={source}
+            marks={marks}
+            problems={problems}
+            insist={insist}
+            dispatch={dispatch}
+          />
+          <p className="entry-after">
+            <button type="button" className="entry-button" data-after-last onClick={() => void save(true)}>
+              Save and enter the next <kbd>Ctrl Shift S</kbd>
+            </button>
+          </p>
+        </div>
         <aside className="entry-side">
           <FieldHelp
             cell={cell}
@@ -287,6 +332,14 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources }: Entry
           </p>
         </aside>
       </form>
+      {arranging && source ? (
+        <ArrangeFields
+          title={source.title || source.key}
+          columns={source.columns ?? []}
+          onSave={(columns) => void keepColumns(columns)}
+          onClose={() => setArranging(false)}
+        />
+      ) : null}
     </div>
   )
 }

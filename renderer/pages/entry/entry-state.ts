@@ -1,6 +1,7 @@
 import type { CaliberEntry, EntryReading } from '../../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
 import type { ListKey } from '../../../core/fields/list-fields.ts'
+import { withSourceUnit } from '../../../core/record/with-source-unit.ts'
 import { cellOfField, cellOfList } from './cells.ts'
 import { chosenIndex } from './chosen-reading.ts'
 
@@ -9,6 +10,9 @@ export interface SourceInHand {
   readonly source: string
   readonly page: string
 }
+
+/** The units in which each source prints its sizes, by its key. */
+export type SourceUnitsByKey = Readonly<Record<string, string | undefined>>
 
 /** One thing done to the entry: where, in what words, and the entry before it. */
 export interface EntryStep {
@@ -25,6 +29,9 @@ export interface EntryState {
   /** Where undo or redo last worked, so that the form can go there. */
   readonly cameTo: string | null
   readonly inHand: SourceInHand
+  readonly units: SourceUnitsByKey
+  /** What was typed in the cell one is in, where the entry keeps it with the unit of its source. */
+  readonly typed: { readonly cell: string; readonly text: string } | null
 }
 
 export type EntryAction =
@@ -45,6 +52,7 @@ export type EntryAction =
   | { readonly type: 'choose-reading'; readonly key: CaliberFieldKey; readonly index: number }
   | { readonly type: 'give-source'; readonly keys: readonly CaliberFieldKey[] }
   | { readonly type: 'take-in-hand'; readonly inHand: SourceInHand }
+  | { readonly type: 'know-units'; readonly units: SourceUnitsByKey }
   | { readonly type: 'leave-cell' }
   | { readonly type: 'replace'; readonly entry: CaliberEntry }
   | { readonly type: 'undo' }
@@ -53,9 +61,15 @@ export type EntryAction =
 /** How many steps are kept; a whole caliber typed twice over fits. */
 const stepsKept = 400
 
-export const openEntry = (entry: CaliberEntry, inHand: SourceInHand = { source: '', page: '' }): EntryState => ({
+export const openEntry = (
+  entry: CaliberEntry,
+  inHand: SourceInHand = { source: '', page: '' },
+  units: SourceUnitsByKey = {},
+): EntryState => ({
   entry,
   inHand,
+  units,
+  typed: null,
   past: [],
   future: [],
   typingIn: null,
@@ -75,16 +89,26 @@ const withReadings = (entry: CaliberEntry, key: CaliberFieldKey, readings: reado
   fields: { ...entry.fields, [key]: [...readings] },
 })
 
-/** A value takes the source in hand with its first character; corrected later, it keeps the one it has. */
-const typeValue = (
-  entry: CaliberEntry,
-  { key, printed }: Extract<EntryAction, { type: 'type-value' }>,
+/** The units of the source that a value has, or takes with its first character. */
+export const unitsUnder = (
+  reading: EntryReading | undefined,
   inHand: SourceInHand,
+  units: SourceUnitsByKey,
+): string | undefined => units[(reading && reading.printed !== '' ? reading.source : inHand.source) ?? '']
+
+/**
+ * A value takes the source in hand with its first character; corrected later, it keeps the one it has. Where that source
+ * leaves the unit of its sizes unprinted, the value is kept with the unit written.
+ */
+const typeValue = (
+  { entry, inHand, units }: EntryState,
+  { key, printed: text }: Extract<EntryAction, { type: 'type-value' }>,
 ): CaliberEntry => {
-  if (isName(key)) return { ...entry, [key]: printed }
+  if (isName(key)) return { ...entry, [key]: text }
   const readings = entry.fields[key] ?? []
   const at = chosenIndex(readings)
   const reading = readings[at]
+  const printed = withSourceUnit(key, text, unitsUnder(reading, inHand, units))
   if (reading === undefined) return withReadings(entry, key, [withSource({ printed }, inHand)])
   const typed = { ...reading, printed }
   return withReadings(entry, key, readings.with(at, reading.printed === '' ? withSource(typed, inHand) : typed))
@@ -124,6 +148,7 @@ const giveSource = (entry: CaliberEntry, keys: readonly CaliberFieldKey[], inHan
 const stepTo = (state: EntryState, entry: CaliberEntry, cell: string, typing: boolean): EntryState => ({
   ...state,
   entry,
+  typed: null,
   past:
     typing && state.typingIn === cell
       ? state.past
@@ -142,6 +167,7 @@ const undo = (state: EntryState): EntryState => {
     past: state.past.slice(0, -1),
     future: [{ cell: step.cell, before: state.entry }, ...state.future],
     typingIn: null,
+    typed: null,
     cameTo: step.cell,
   }
 }
@@ -155,6 +181,7 @@ const redo = (state: EntryState): EntryState => {
     past: [...state.past, { cell: step.cell, before: state.entry }],
     future,
     typingIn: null,
+    typed: null,
     cameTo: step.cell,
   }
 }
@@ -163,8 +190,10 @@ const redo = (state: EntryState): EntryState => {
 export const entryReducer = (state: EntryState, action: EntryAction): EntryState => {
   const { entry } = state
   switch (action.type) {
-    case 'type-value':
-      return stepTo(state, typeValue(entry, action, state.inHand), cellOfField(action.key), true)
+    case 'type-value': {
+      const cell = cellOfField(action.key)
+      return { ...stepTo(state, typeValue(state, action), cell, true), typed: { cell, text: action.printed } }
+    }
     case 'type-in-list':
       return stepTo(state, typeInList(entry, action), cellOfList(action.list, action.line, action.column), true)
     case 'remove-line': {
@@ -185,8 +214,10 @@ export const entryReducer = (state: EntryState, action: EntryAction): EntryState
       return stepTo(state, action.entry, cellOfField('maker'), false)
     case 'take-in-hand':
       return { ...state, inHand: action.inHand }
+    case 'know-units':
+      return { ...state, units: action.units }
     case 'leave-cell':
-      return state.typingIn === null ? state : { ...state, typingIn: null }
+      return state.typingIn === null ? state : { ...state, typingIn: null, typed: null }
     case 'undo':
       return undo(state)
     case 'redo':

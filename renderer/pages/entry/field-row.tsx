@@ -3,11 +3,12 @@ import type { EntryReading } from '../../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
 import type { FieldDef } from '../../../core/fields/field.ts'
 import { readField } from '../../../core/record/read-field.ts'
+import { bareUnit } from '../../../core/record/with-source-unit.ts'
 import { wordProblem } from '../../../core/wording/quantity-problem.ts'
 import { wordRemark } from '../../../core/wording/unusual-remark.ts'
 import { cellOfField, idOfCell } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
-import { echoOf, isMeasured, unitOf } from './echo-of.ts'
+import { echoOf, isMeasured, unitOf, unitWords } from './echo-of.ts'
 import type { EntryAction } from './entry-state.ts'
 import { FieldInput } from './field-input.tsx'
 
@@ -17,6 +18,10 @@ const restMs = 900
 interface FieldRowProps {
   readonly fieldKey: CaliberFieldKey
   readonly printed: string
+  /** What was typed, while one is in the field, where it is kept with the unit of its source. */
+  readonly typed: string | undefined
+  /** The units of the source that the value has or would take. */
+  readonly unitsAsPrinted: string | undefined
   readonly readings: readonly EntryReading[] | undefined
   readonly markOutcome: 'disagrees' | 'doubtful' | undefined
   readonly markText: string | undefined
@@ -43,7 +48,7 @@ const sourceText = (reading: EntryReading | undefined): string =>
 
 /** One field of the form: label, input, unit and source; under it the echo, the remark, the error, the proofs that doubt it. */
 export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
-  const { fieldKey, printed, readings, markOutcome, markText, insist, dispatch } = props
+  const { fieldKey, printed, typed, unitsAsPrinted, readings, markOutcome, markText, insist, dispatch } = props
   const def: FieldDef = caliberFields[fieldKey]
   const [focused, setFocused] = useState(false)
   const rested = useRest(printed, focused)
@@ -75,7 +80,7 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
       <FieldInput
         cell={cellOfField(fieldKey)}
         def={def}
-        printed={printed}
+        printed={typed ?? printed}
         shown={read?.ok && def.kind === 'choice' ? String(read.value) : printed}
         invalid={problem !== ''}
         describedBy={notes.join(' ')}
@@ -86,7 +91,9 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
         }}
         onType={(text) => dispatch({ type: 'type-value', key: fieldKey, printed: text })}
       />
-      {isMeasured(def) ? <span className="entry-unit">{unitOf[def.kind]}</span> : null}
+      {isMeasured(def) ? (
+        <span className="entry-unit">{unitWords[bareUnit(fieldKey, unitsAsPrinted)] ?? unitOf[def.kind]}</span>
+      ) : null}
       {source || others > 0 || markText ? (
         <div className="entry-aside">
           {source || others > 0 ? (

@@ -1,6 +1,8 @@
 import { idOfCell } from './cells.ts'
 
-const cellsOf = (form: HTMLElement): HTMLElement[] => [...form.querySelectorAll<HTMLElement>('[data-cell]')]
+/** The cells that are in sight: those of fields put away are passed over. */
+const cellsOf = (form: HTMLElement): HTMLElement[] =>
+  [...form.querySelectorAll<HTMLElement>('[data-cell]')].filter((cell) => !cell.closest('details:not([open])'))
 
 const enter = (control: HTMLElement) => {
   control.focus()
@@ -8,10 +10,12 @@ const enter = (control: HTMLElement) => {
   control.scrollIntoView({ block: 'nearest' })
 }
 
-/** Goes to a cell by name; true where it is there. */
+/** Goes to a cell by name, opening what it is put away in; true where it is there. */
 export const goToCell = (cell: string): boolean => {
   const control = document.getElementById(idOfCell(cell))
   if (control === null) return false
+  const away = control.closest('details')
+  if (away) away.open = true
   enter(control)
   return true
 }
@@ -20,7 +24,7 @@ export const goToCell = (cell: string): boolean => {
 const isBlankLine = (line: Element): boolean =>
   [...line.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-cell]')].every(({ value }) => value === '')
 
-/** Goes on to the next cell (1) or back (-1); from a list's blank line, on past the list. */
+/** Goes on to the next cell (1) or back (-1); from a list's blank line, on past the list; from the last cell, to what saves. */
 export const walk = (form: HTMLElement, from: HTMLElement, step: 1 | -1): void => {
   const cells = cellsOf(form)
   const blank = step === 1 ? from.closest('[data-line]') : null
@@ -29,4 +33,5 @@ export const walk = (form: HTMLElement, from: HTMLElement, step: 1 | -1): void =
   const next =
     step === 1 ? cells.slice(start + 1).find((cell) => !leaving?.contains(cell)) : cells[Math.max(0, start - 1)]
   if (next) enter(next)
+  else form.querySelector<HTMLElement>('[data-after-last]')?.focus()
 }

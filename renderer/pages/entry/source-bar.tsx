@@ -1,6 +1,7 @@
-import { type Dispatch, useState } from 'react'
+import { type Dispatch, type KeyboardEvent, useState } from 'react'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
+import { sourceUnits } from '../../../core/record/source-units.ts'
 import { idOfCell } from './cells.ts'
 import type { EntryAction, SourceInHand } from './entry-state.ts'
 import { goToCell } from './form-walk.ts'
@@ -8,6 +9,7 @@ import { sourceKey } from './source-key.ts'
 
 const fresh = '+new'
 const blank = { title: '', author: '', year: '' }
+const noUnits = ''
 
 const nameOf = ({ key, title, author, year }: Source): string =>
   `${key}: ${[title || key, author, year].filter((part) => part !== undefined && part !== '').join(', ')}`
@@ -18,12 +20,14 @@ interface SourceBarProps {
   readonly withoutSource: readonly CaliberFieldKey[]
   readonly dispatch: Dispatch<EntryAction>
   readonly addSource: (source: Source) => Promise<boolean>
+  readonly arrange: () => void
 }
 
 /** Source and page, stated once: they ride along on every value typed from then on. */
-export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource }: SourceBarProps) => {
+export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource, arrange }: SourceBarProps) => {
   const [adding, setAdding] = useState(false)
   const [typed, setTyped] = useState(blank)
+  const [units, setUnits] = useState(noUnits)
   const take = (change: Partial<SourceInHand>) => dispatch({ type: 'take-in-hand', inHand: { ...inHand, ...change } })
 
   const add = async () => {
@@ -38,15 +42,28 @@ export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource 
     )
     const author = typed.author.trim()
     const year = /^\d{4}$/.test(typed.year.trim()) ? Number(typed.year) : undefined
-    const added = await addSource({ key, title, ...(author ? { author } : {}), ...(year ? { year } : {}) })
+    const added = await addSource({
+      key,
+      title,
+      ...(author ? { author } : {}),
+      ...(year ? { year } : {}),
+      ...(units ? { unitsAsPrinted: units } : {}),
+    })
     if (!added) return
     take({ source: key })
     setAdding(false)
     setTyped(blank)
+    setUnits(noUnits)
     goToCell('bar.page')
   }
 
-  const part = (name: keyof typeof blank, label: string, onEnter?: () => void) => (
+  const addOnEnter = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' || event.shiftKey || event.ctrlKey) return
+    event.preventDefault()
+    event.stopPropagation()
+    void add()
+  }
+  const part = (name: keyof typeof blank, label: string, adds = false) => (
     <label className="entry-bar-part" data-part={name}>
       <span>{label}</span>
       <input
@@ -57,12 +74,7 @@ export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource 
         autoComplete="off"
         value={typed[name]}
         onChange={(event) => setTyped({ ...typed, [name]: event.target.value })}
-        onKeyDown={(event) => {
-          if (event.key !== 'Enter' || event.shiftKey || event.ctrlKey || onEnter === undefined) return
-          event.preventDefault()
-          event.stopPropagation()
-          onEnter()
-        }}
+        onKeyDown={adds ? addOnEnter : undefined}
       />
     </label>
   )
@@ -96,7 +108,25 @@ export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource 
         <>
           {part('title', 'Title')}
           {part('author', 'Author')}
-          {part('year', 'Year', () => void add())}
+          {part('year', 'Year', true)}
+          <label className="entry-bar-part" data-part="units">
+            <span>Sizes in</span>
+            <select
+              id={idOfCell('bar.units')}
+              data-cell="bar.units"
+              className="entry-input"
+              value={units}
+              onChange={({ target }) => setUnits(target.value)}
+              onKeyDown={addOnEnter}
+            >
+              <option value={noUnits}>not said</option>
+              {Object.entries(sourceUnits).map(([key, { label }]) => (
+                <option key={key} value={key}>
+                  {label}
+                </option>
+              ))}
+            </select>
+          </label>
           <button type="button" className="entry-button" onClick={() => void add()}>
             Add source
           </button>
@@ -114,9 +144,16 @@ export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource 
           onChange={(event) => take({ page: event.target.value })}
         />
       </label>
+      {inHand.source !== '' && !adding ? (
+        <button type="button" className="entry-button is-quiet" aria-keyshortcuts="Alt+A" onClick={arrange}>
+          Arrange the fields for this source <kbd>Alt A</kbd>
+        </button>
+      ) : null}
       {inHand.source === '' || adding ? (
         <p className="entry-bar-note">
-          {adding ? 'Enter in Year adds it.' : 'Rides along on values typed from now on.'}
+          {adding
+            ? 'Enter in Year adds it; Tab goes on to the unit of its sizes.'
+            : 'Rides along on values typed from now on.'}
         </p>
       ) : withoutSource.length > 0 ? (
         <button

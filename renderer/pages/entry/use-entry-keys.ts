@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react'
 
 export interface EntryKeys {
   readonly save: () => void
+  readonly saveAndNext: () => void
   readonly leave: () => void
   readonly undo: () => void
   readonly redo: () => void
@@ -10,13 +11,15 @@ export interface EntryKeys {
   readonly toggleNames: () => void
   readonly giveSource: () => void
   readonly addReading: () => void
+  readonly turnPage: (by: 1 | -1) => void
+  readonly arrange: () => void
 }
 
 const chosenKey = (event: KeyboardEvent, keys: EntryKeys): (() => void) | undefined => {
   const held = event.ctrlKey || event.metaKey
   const letter = event.key.toLowerCase()
   if (held && !event.altKey) {
-    if (letter === 's' || event.key === 'Enter') return keys.save
+    if (letter === 's' || event.key === 'Enter') return event.shiftKey ? keys.saveAndNext : keys.save
     if (letter === 'z') return event.shiftKey ? keys.redo : keys.undo
     if (letter === 'y') return keys.redo
     return undefined
@@ -26,6 +29,9 @@ const chosenKey = (event: KeyboardEvent, keys: EntryKeys): (() => void) | undefi
     if (digit !== undefined) return () => keys.jump(Number(digit))
     if (event.code === 'KeyT') return keys.giveSource
     if (event.code === 'KeyR') return keys.addReading
+    if (event.code === 'KeyA') return keys.arrange
+    if (event.key === 'PageDown' || event.key === 'PageUp')
+      return () => keys.turnPage(event.key === 'PageDown' ? 1 : -1)
     return undefined
   }
   if (event.key === 'F1') return keys.toggleNames

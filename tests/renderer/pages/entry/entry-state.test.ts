@@ -130,3 +130,27 @@ test('whatever is done can be taken back to the beginning and done again', () =>
     }),
   )
 })
+
+const inLignes = openEntry(blankEntry(), { source: 'hb1', page: '44' }, { hb1: 'ligne', hb2: 'mm' })
+const size = (printed: string): EntryAction => ({ type: 'type-value', key: 'diameterMm', printed })
+
+test('a bare size under a source in lignes is kept with its unit from the first key stroke, and shown as typed', () => {
+  const typing = run([size('1'), size('17')], inLignes)
+  expect(typing.entry.fields['diameterMm']).toEqual([{ printed: "17'''", source: 'hb1', page: '44' }])
+  expect(typing.typed).toEqual({ cell: 'diameterMm', text: '17' })
+  expect(run([{ type: 'leave-cell' }], typing).typed).toBeNull()
+  expect(run([{ type: 'undo' }], typing).typed).toBeNull()
+})
+
+test('a unit that is typed counts, and a value corrected later is in the unit of its own source', () => {
+  expect(run([size('38.35 mm')], inLignes).entry.fields['diameterMm']?.[0]?.printed).toBe('38.35 mm')
+  const corrected = run([size('17'), hold('hb2', ''), size('18')], inLignes)
+  expect(corrected.entry.fields['diameterMm']).toEqual([{ printed: "18'''", source: 'hb1', page: '44' }])
+  const other = run([hold('hb2', ''), size('38')], inLignes)
+  expect(other.entry.fields['diameterMm']).toEqual([{ printed: '38', source: 'hb2' }])
+})
+
+test('the units of a source that came to the shelf while typing are known from then on', () => {
+  const known = run([{ type: 'know-units', units: { hb3: 'inch' } }, hold('hb3', ''), size('1.5')], inLignes)
+  expect(known.entry.fields['diameterMm']?.[0]?.printed).toBe('1.5"')
+})
