@@ -149,6 +149,22 @@ export const contract = {
     output: z.strictObject({ bases: z.array(caliberEntrySchema) }),
   },
   'caliber.save': { access: 'write', input: draftSchema, output: z.strictObject({ id: caliberId }) },
+  /** The rows of a table as one step. A row with an id is laid over what the library has of that caliber. */
+  'calibers.save-many': {
+    access: 'write',
+    input: z.strictObject({
+      items: z.array(draftSchema).max(10_000),
+      /** What is done, as a phrase: `paste of 35 calibers`. */
+      action: z.string().min(1).max(200),
+      dryRun: z.boolean().default(false),
+    }),
+    output: z.strictObject({
+      /** Where each row went; empty after a dry run. */
+      ids: z.array(caliberId),
+      /** Of a dry run, for each row: the caliber that has its name already, and the earlier row of the same name. */
+      names: z.array(z.strictObject({ standing: caliberId.nullable(), twin: z.int().nullable() })),
+    }),
+  },
   /** Two records of one caliber become one: all that `from` says comes to `keep`, and `from` goes. */
   'caliber.merge': {
     access: 'write',

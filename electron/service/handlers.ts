@@ -30,6 +30,7 @@ import { mergeTwo } from './merge-two.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
 import { readHistory } from './read-history.ts'
 import { readImport } from './read-import.ts'
+import { saveMany } from './save-many.ts'
 
 export interface ServiceNeeds {
   readonly readDemo: () => LibraryFile
@@ -89,6 +90,7 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     await recountVariants(library, namesOfEntries([before, entry]))
     return { id }
   },
+  'calibers.save-many': (rows) => saveMany(library, rows),
   'caliber.merge': async (ids) => {
     await mergeTwo(library, ids)
     return {}
