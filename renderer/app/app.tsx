@@ -1,4 +1,4 @@
-import { BookOpen, Keyboard, Moon, Sun, SunMoon, Type } from 'lucide-react'
+import { BookOpen, Keyboard, Moon, Sun, SunMoon, Table2, Type } from 'lucide-react'
 import { useEffect, useState } from 'react'
 import { Link, Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
@@ -16,6 +16,7 @@ import { EntryPage } from '../pages/entry/entry-page.tsx'
 import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { MergePage } from '../pages/merge-page.tsx'
+import { TablePage } from '../pages/table/table-page.tsx'
 import { themes, useLook } from './theme.ts'
 
 const themeIcons = { system: SunMoon, day: Sun, night: Moon } as const
@@ -62,6 +63,7 @@ const Frame = () => {
       },
     },
     { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
+    { label: 'Enter a table', keys: ['T'], run: () => go('/table') },
     { label: 'Take back the last change', keys: ['Ctrl+Z'], run: takeBack },
     { label: 'Do again what was taken back', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], run: doAgain },
     { label: 'Import a file', keys: ['I'], run: () => go('/import') },
@@ -97,6 +99,10 @@ const Frame = () => {
           <BookOpen aria-hidden="true" />
           Calibers
         </Link>
+        <Link href="/table" className="rail-item" aria-current={location === '/table' ? 'page' : undefined}>
+          <Table2 aria-hidden="true" />
+          Table
+        </Link>
         <div className="rail-foot">
           <button
             type="button"
@@ -121,6 +127,9 @@ const Frame = () => {
         <Switch>
           <Route path="/import">
             <ImportPage />
+          </Route>
+          <Route path="/table">
+            <TablePage />
           </Route>
           <Route path="/new">
             <EntryPage caliberId={null} />
