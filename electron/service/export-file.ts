@@ -21,5 +21,5 @@ export const exportFile = async (library: Library, caliberId: number | undefined
     return writeLibraryFile({ lignebook: 1, sources: used, calibers, springs: [], movements: [], ...attachments })
   }
   const { others, springs, movements } = await readKeptSections(library)
-  return writeLibraryFile({ ...others, lignebook: 1, sources, calibers, springs, movements, ...attachments })
+  return writeLibraryFile({ lignebook: 1, sources, calibers, springs, movements, ...attachments, ...others })
 }

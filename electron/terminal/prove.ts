@@ -1,7 +1,8 @@
+import { outcomeWords } from '../../core/wording/outcome.ts'
 import { proofReports } from '../../core/wording/proof-report.ts'
+import { workingLine } from '../../core/wording/working-line.ts'
 import { calibersOf } from './calibers-of.ts'
 import { type Command, libraryOption, printJson } from './command.ts'
-import { outcomeWords } from './outcome-words.ts'
 
 export const prove: Command = {
   usage: 'prove FILE.json | prove [--library FILE.sqlite] [--caliber NAME]',
@@ -18,10 +19,10 @@ export const prove: Command = {
       for (const { maker, designation, proofs } of calibers) {
         input.io.out(`${maker} ${designation}\n`)
         for (const { proof, outcome, message, hints, working } of proofs) {
-          input.io.out(`  ${outcomeWords[outcome].padEnd(17)}  ${proof}\n      ${message}\n`)
+          const { mark, word } = outcomeWords[outcome]
+          input.io.out(`  ${`${mark} ${word}`.padEnd(15)}  ${proof}\n      ${message}\n`)
           for (const hint of hints) input.io.out(`      A misprint? ${hint}\n`)
-          if (outcome === 'disagrees')
-            for (const { formula, gives } of working) input.io.out(`      ${formula} = ${gives}\n`)
+          if (outcome === 'disagrees') for (const step of working) input.io.out(`      ${workingLine(step)}\n`)
         }
         input.io.out('\n')
       }

@@ -74,7 +74,7 @@ test('a library is proved as its file would be', async () => {
 test('for a person what disagrees is marked by more than colour, with its working', async () => {
   const { status, out } = await runCaptured('prove', fileOf(libraryFile(wrongTrain)))
   expect(status).toBe(1)
-  expect(out).toMatch(/^Verrin 17-221\n.*≠ disagrees +beat-rate-follows-train\n/s)
+  expect(out).toMatch(/^Verrin 17-221\n.*✕ disagrees +beat-rate-follows-train\n/s)
   expect(out).toContain('80/10 × 70/10 × 80/8 × 2 × 15 = 16800')
 })
 
