@@ -63,6 +63,9 @@ inChromium('a table of a handbook', ({ open }) => {
     expect(await cell(page, 0, 5).textContent()).toBe('180.18 mm')
     expect(await cell(page, 3, 1).getAttribute('aria-invalid')).toBe('true')
     expect(await seriousFindings(page)).toEqual([])
+    await page.emulateMedia({ colorScheme: 'dark' })
+    await page.locator('[data-theme=night]').waitFor()
+    expect(await seriousFindings(page, ['color-contrast'])).toEqual([])
 
     // Reloaded: what was pasted is still there, and nothing was stored.
     await page.reload()
@@ -195,5 +198,49 @@ inChromium('a table of a handbook', ({ open }) => {
     await cell(page, 999, 3).getByText('21600').waitFor()
     console.log(`a table of 1000 rows: pasted, gone through and changed in ${Date.now() - from} ms`)
     expect(await page.locator('.table-line').count()).toBeLessThan(60)
+
+    const storedFrom = Date.now()
+    await keys.press('Control+s')
+    await tabTo(page, '.table-review .chief')
+    await keys.press('Enter')
+    await page.getByRole('heading', { name: '1000 calibers are stored' }).waitFor()
+    console.log(`a table of 1000 rows: looked over and stored in ${Date.now() - storedFrom} ms`)
+  })
+
+  test('the unit of the source counts for bare sizes, and its columns are kept for the next table', async () => {
+    const { page } = await open({ permissions })
+    await page.evaluate(async () => {
+      const token = sessionStorage.getItem('lignebook.token') ?? ''
+      await fetch('/api/source.save', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', authorization: `Bearer ${token}` },
+        body: JSON.stringify({ source: { key: 'marlow', title: 'Sizes', unitsAsPrinted: 'ligne' } }),
+      })
+    })
+    const keys = await keyboardOf(page)
+    await keys.press('t')
+    await page.locator('#table-source:focus').waitFor()
+    await keys.type('mar')
+    await copy(page, 'Caliber\tDiameter\tVariety\tHeight\n9-2\t8¾\tB3\t4.2')
+    await tabTo(page, '#table-grid')
+    await keys.press('Control+v')
+    expect(await cell(page, 0, 1).textContent()).toBe('8¾19.74 mm')
+    expect(await cell(page, 0, 3).textContent()).toBe('4.2')
+    // The column that no field answers to is given one by hand, and moved to the front of its neighbour.
+    await page.getByLabel('Field of column 3, headed Variety').selectOption({ label: 'Notes' })
+    await page.getByLabel('Field of column 3, headed Variety').press('Alt+ArrowLeft')
+    expect(await cell(page, 0, 1).textContent()).toBe('B3')
+    await page.getByRole('button', { name: 'Keep these columns for marlow' }).press('Enter')
+    await page.getByText('A table under marlow begins with these columns from now on.').waitFor()
+    await page.getByRole('button', { name: 'Empty the table' }).press('Enter')
+    await page.locator('#table-source').selectOption('')
+    await page.locator('#table-source').selectOption('marlow')
+    const fields = page.locator('.table-head select[aria-label^="Field"]')
+    expect(await fields.evaluateAll((all) => all.map((one) => (one as HTMLSelectElement).value))).toEqual([
+      'designation',
+      'notes',
+      'diameterMm',
+      'heightMm',
+    ])
   })
 })
