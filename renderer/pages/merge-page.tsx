@@ -181,8 +181,8 @@ const Preview = ({ keep, from, children }: PreviewProps) => {
   if (entry === undefined) return <p className="quiet">Reading…</p>
   return (
     <section ref={section} aria-label="What would be merged">
-      {shown}
       {children(entry)}
+      {shown}
     </section>
   )
 }

@@ -2,7 +2,7 @@ import { type Dispatch, type KeyboardEvent, memo, useMemo } from 'react'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
 import type { ListKey } from '../../../core/fields/list-fields.ts'
-import { bookOrder, isField } from './arrangement.ts'
+import { bookOrder, isField, type Placed } from './arrangement.ts'
 import { cellOfField } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
 import type { FoundProblem } from './entry-problems.ts'
@@ -93,6 +93,9 @@ export const EntryFields = memo(function EntryFields(props: EntryFieldsProps) {
     )
   })
   if (book.length === 0) return <div className="entry-fields">{others}</div>
+  const row = (key: Placed) => (isField(key) ? fieldRow(key) : listEditor(key))
+  // What the library has by nearly that name is said where the names are typed.
+  const afterNames = Math.max(book.indexOf('maker'), book.indexOf('designation')) + 1
   const stated = Object.entries(entry.fields).filter(
     ([key, readings]) => isField(key) && !book.includes(key) && chosenReading(readings)?.printed,
   ).length
@@ -100,8 +103,9 @@ export const EntryFields = memo(function EntryFields(props: EntryFieldsProps) {
     <div className="entry-fields">
       <section className="entry-section" aria-labelledby="section-book">
         <h2 id="section-book">As {source?.title || source?.key} prints it</h2>
-        {book.map((key) => (isField(key) ? fieldRow(key) : listEditor(key)))}
+        {book.slice(0, afterNames).map(row)}
         {near}
+        {book.slice(afterNames).map(row)}
       </section>
       <details className="entry-away">
         <summary>Other fields{stated > 0 ? `, ${stated === 1 ? 'one' : stated} of them filled in` : ''}</summary>

@@ -8,6 +8,7 @@ import { isListKey, readEntry } from '../../../core/record/read-entry.ts'
 import { proofReports } from '../../../core/wording/proof-report.ts'
 import { call } from '../../api/hooks.ts'
 import { useFamily } from '../../api/use-family.ts'
+import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { ProofList, proofSummary, proofTitle } from '../../components/proof-list.tsx'
 import { say } from '../../components/say.ts'
@@ -24,8 +25,8 @@ import { goToCell } from './form-walk.ts'
 import { proofMarks } from './proof-marks.ts'
 import { settledEntry } from './settled-entry.ts'
 import { SourceBar } from './source-bar.tsx'
-import { turnPage } from './turn-page.ts'
 import { useEntryKeys } from './use-entry-keys.ts'
+import { useHandbook } from './use-handbook.ts'
 import { type Keeping, useKeptDraft } from './use-kept-draft.ts'
 
 const keepingWords: Readonly<Record<Keeping, string>> = {
@@ -62,7 +63,6 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
   const [state, dispatch] = useReducer(entryReducer, opened, (entry) => openEntry(entry, rememberedInHand(), units))
   const { entry, inHand } = state
   const source = sources.find(({ key }) => key === inHand.source)
-  const [arranging, setArranging] = useState(false)
   const [cell, setCell] = useState('maker')
   const [namesShown, setNamesShown] = useState(false)
   const [insist, setInsist] = useState(false)
@@ -161,27 +161,18 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     }
   }
 
-  const keepColumns = async (columns: readonly string[]) => {
-    if (source === undefined) return
-    // How many values rest on it is the library's own count, no part of a source.
-    const { values: _, ...plain } = source
-    try {
-      await call('source.save', { source: { ...plain, columns: [...columns] } })
-      await queries.invalidateQueries({ queryKey: ['sources.list'] })
-      say(columns.length > 0 ? `The form follows ${source.title}.` : 'The form is in its own order again.')
-      goToCell(cell)
-    } catch (error) {
-      setRefusal({ text: failureText(error) })
-    }
-  }
-  const arrangeFields = () =>
-    source === undefined ? say('Choose a source first: the order of the fields is kept with it.') : setArranging(true)
-  const leafTo = (by: 1 | -1) => {
-    const page = turnPage(inHand.page, by)
-    if (page === inHand.page) return say(`Page ${page || 'none'} is left as it is: type the one you are on.`)
-    dispatch({ type: 'take-in-hand', inHand: { ...inHand, page } })
-    say(`Page ${page}.`)
-  }
+  const handbook = useHandbook(source, inHand, (taken) => dispatch({ type: 'take-in-hand', inHand: taken }))
+  const keepColumns = (columns: readonly string[]) =>
+    handbook.keepColumns(columns).then(
+      () => goToCell(cell),
+      (error: unknown) => setRefusal({ text: failureText(error) }),
+    )
+  useCommands([
+    { label: 'Save and enter the next caliber', keys: ['Ctrl+Shift+S'], run: () => void save(true) },
+    { label: 'Arrange the fields for this source', keys: ['Alt+A'], run: handbook.arrange },
+    { label: 'Turn to the next page of the source', keys: ['Alt+PageDown'], run: () => handbook.turn(1) },
+    { label: 'Turn to the page before', keys: ['Alt+PageUp'], run: () => handbook.turn(-1) },
+  ])
 
   const keyInCell = Object.hasOwn(caliberFields, cell) ? (cell as CaliberFieldKey) : undefined
   useEntryKeys({
@@ -194,8 +185,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     toggleNames: () => setNamesShown(!namesShown),
     giveSource: () => keyInCell && dispatch({ type: 'give-source', keys: [keyInCell] }),
     addReading: () => keyInCell && dispatch({ type: 'add-reading', key: keyInCell }),
-    turnPage: leafTo,
-    arrange: arrangeFields,
+    turnPage: handbook.turn,
+    arrange: handbook.arrange,
   })
 
   const removeLine = (event: KeyboardEvent<HTMLElement>) => {
@@ -267,7 +258,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
             withoutSource={withoutSource}
             dispatch={dispatch}
             addSource={addSource}
-            arrange={arrangeFields}
+            arrange={handbook.arrange}
           />
           <div className="entry-actions">
             <button type="button" className="entry-button" onClick={() => void leave()}>
@@ -332,12 +323,12 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
           </p>
         </aside>
       </form>
-      {arranging && source ? (
+      {handbook.arranging && source ? (
         <ArrangeFields
           title={source.title || source.key}
           columns={source.columns ?? []}
           onSave={(columns) => void keepColumns(columns)}
-          onClose={() => setArranging(false)}
+          onClose={handbook.stopArranging}
         />
       ) : null}
     </div>

@@ -146,7 +146,7 @@ export const SourceBar = ({ inHand, sources, withoutSource, dispatch, addSource,
       </label>
       {inHand.source !== '' && !adding ? (
         <button type="button" className="entry-button is-quiet" aria-keyshortcuts="Alt+A" onClick={arrange}>
-          Arrange the fields for this source <kbd>Alt A</kbd>
+          Arrange fields <kbd>Alt A</kbd>
         </button>
       ) : null}
       {inHand.source === '' || adding ? (
