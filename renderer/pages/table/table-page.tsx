@@ -138,7 +138,7 @@ export const TablePage = () => {
       <PasteField take={takePaste} />
       <div className="table-tools">
         <p role="status">
-          {offered.length === 1 ? '1 caliber' : `${offered.length} calibers`}
+          {blank ? 'Nothing is entered yet' : offered.length === 1 ? '1 caliber' : `${offered.length} calibers`}
           {cells > 0 && `, ${cells === 1 ? '1 cell is' : `${cells} cells are`} refused`}
           {refusals.length > cells &&
             `, ${refusals.length - cells === 1 ? '1 row is' : `${refusals.length - cells} rows are`} refused whole`}

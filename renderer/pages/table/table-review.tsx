@@ -50,8 +50,8 @@ export const TableReview = (props: TableReviewProps) => {
                 <button type="button" className="entry-link" onClick={() => goTo(place)}>
                   Row {place.row + 1}
                   {designation && `, ${designation}`}
-                </button>{' '}
-                {reason}
+                </button>
+                : {reason}
               </li>
             ))}
           </ol>

@@ -38,8 +38,8 @@ export const TableStored = ({ stored: { count, refusals }, onAnother }: TableSto
                   <Link href={`/caliber/${caliberId}/edit/${field}`}>
                     Row {place.row + 1}, {designation}
                   </Link>
-                )}{' '}
-                {reason}
+                )}
+                : {reason}
               </li>
             ))}
           </ul>
