@@ -1,4 +1,11 @@
-import { keepPreviousData, useMutation, useQueries, useQuery, useQueryClient } from '@tanstack/react-query'
+import {
+  keepPreviousData,
+  useInfiniteQuery,
+  useMutation,
+  useQueries,
+  useQuery,
+  useQueryClient,
+} from '@tanstack/react-query'
 import { createClient } from '../../core/api/client.ts'
 import type { CaliberRow, CallInput, CallName } from '../../core/api/contract.ts'
 import { transport } from './transport.ts'
@@ -45,6 +52,33 @@ export const useCaliber = (id: number) =>
   useQuery({ queryKey: ['caliber.read', id], queryFn: () => call('caliber.read', { id }) })
 
 export const useSources = () => useQuery({ queryKey: ['sources.list'], queryFn: () => call('sources.list', {}) })
+
+export const useSourceUses = (key: string) =>
+  useQuery({ queryKey: ['source.uses', key], queryFn: () => call('source.uses', { key }) })
+
+const historyPage = 100
+
+/** The changes, latest first, a page at a time. */
+export const useHistory = () =>
+  useInfiniteQuery({
+    queryKey: ['history.list'],
+    queryFn: ({ pageParam }) =>
+      call('history.list', { limit: historyPage, ...(pageParam === 0 ? {} : { before: pageParam }) }),
+    initialPageParam: 0,
+    getNextPageParam: ({ revisions }) => (revisions.length < historyPage ? undefined : revisions.at(-1)?.id),
+  })
+
+/** What one change did, some calibers at a time. */
+export const useRevision = (id: number) =>
+  useInfiniteQuery({
+    queryKey: ['history.read', id],
+    queryFn: ({ pageParam }) => call('history.read', { id, offset: pageParam }),
+    initialPageParam: 0,
+    getNextPageParam: ({ total }, pages) => {
+      const shown = pages.reduce((sum, { changes }) => sum + changes.length, 0)
+      return shown < total ? shown : undefined
+    },
+  })
 
 /** A call that changes the library; whatever is on the page is read again after it. */
 export const useChange = <N extends CallName>(name: N) => {

@@ -1,8 +1,8 @@
-import { BookOpen, Keyboard, Moon, Sun, SunMoon, Table2, Type } from 'lucide-react'
+import { BookOpen, History, Keyboard, Languages, Library, Moon, Sun, SunMoon, Table2, Type } from 'lucide-react'
 import { useEffect, useState } from 'react'
 import { Link, Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
-import { useChange } from '../api/hooks.ts'
+import { useChange, useStatus } from '../api/hooks.ts'
 import { saveExport } from '../api/save-export.ts'
 import { CommandList } from '../components/command-list.tsx'
 import { runPressed, useCommands } from '../components/commands.ts'
@@ -13,18 +13,27 @@ import { StatusLine } from '../components/status-line.tsx'
 import { CaliberPage } from '../pages/caliber-page.tsx'
 import { CalibersPage } from '../pages/calibers-page.tsx'
 import { EntryPage } from '../pages/entry/entry-page.tsx'
+import { GlossaryPage } from '../pages/glossary-page.tsx'
+import { HistoryPage } from '../pages/history-page.tsx'
 import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { MergePage } from '../pages/merge-page.tsx'
+import { SourcesPage } from '../pages/sources-page.tsx'
 import { TablePage } from '../pages/table/table-page.tsx'
 import { themes, useLook } from './theme.ts'
 
+const railPages = [
+  { href: '/sources', label: 'Sources', Icon: Library },
+  { href: '/history', label: 'History', Icon: History },
+  { href: '/glossary', label: 'Glossary', Icon: Languages },
+] as const
 const themeIcons = { system: SunMoon, day: Sun, night: Moon } as const
 
 const Frame = () => {
   const [location, go] = useLocation()
   const [open, setOpen] = useState<'commands' | 'keys' | null>(null)
   const look = useLook()
+  const status = useStatus()
   const undo = useChange('history.undo')
   const redo = useChange('history.redo')
   const backUp = useChange('library.back-up')
@@ -50,38 +59,52 @@ const Frame = () => {
       },
     )
 
-  useCommands([
-    { label: 'Show commands', keys: ['Ctrl+K'], run: () => setOpen('commands') },
-    { label: 'Show the keys', keys: ['?'], run: () => setOpen('keys') },
-    { label: 'Go to calibers', keys: ['G'], run: () => go('/') },
-    {
-      label: 'Find a caliber',
-      keys: ['/'],
-      run: () => {
-        listPlace.find = true
-        go('/')
+  useCommands(
+    [
+      { label: 'Show commands', keys: ['Ctrl+K'], run: () => setOpen('commands') },
+      { label: 'Show the keys', keys: ['?'], run: () => setOpen('keys') },
+      { label: 'Go to calibers', keys: ['G'], run: () => go('/') },
+      {
+        label: 'Find a caliber',
+        keys: ['/'],
+        run: () => {
+          listPlace.find = true
+          go('/')
+        },
       },
-    },
-    { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
-    { label: 'Enter a table', keys: ['T'], run: () => go('/table') },
-    { label: 'Take back the last change', keys: ['Ctrl+Z'], run: takeBack },
-    { label: 'Do again what was taken back', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], run: doAgain },
-    { label: 'Import a file', keys: ['I'], run: () => go('/import') },
-    { label: 'Export the library', keys: [], run: () => saveExport('lignebook library').catch(failed) },
-    {
-      label: 'Back up the library',
-      keys: [],
-      run: () =>
-        backUp.mutate(
-          {},
-          { onSuccess: ({ file, calibers }) => say(`Backed up ${calibers} calibers to ${file}.`), onError: failed },
-        ),
-    },
-    { label: 'Change the theme: day, night, as the system', keys: [], run: look.nextTheme },
-    { label: 'Larger text', keys: ['Ctrl++', 'Ctrl+='], run: () => look.step(1) },
-    { label: 'Smaller text', keys: ['Ctrl+-'], run: () => look.step(-1) },
-    { label: 'Usual text size', keys: ['Ctrl+0'], run: () => look.step(0) },
-  ])
+      { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
+      { label: 'Enter a table', keys: ['T'], run: () => go('/table') },
+      { label: 'Go to the sources', keys: ['U'], run: () => go('/sources') },
+      { label: 'Look at the history', keys: ['H'], run: () => go('/history') },
+      { label: 'Look up a word in the glossary', keys: ['W'], run: () => go('/glossary') },
+      {
+        label: status.data?.undo ? `Take back the ${status.data.undo}` : 'Take back the last change',
+        keys: ['Ctrl+Z'],
+        run: takeBack,
+      },
+      {
+        label: status.data?.redo ? `Do again the ${status.data.redo}` : 'Do again what was taken back',
+        keys: ['Ctrl+Shift+Z', 'Ctrl+Y'],
+        run: doAgain,
+      },
+      { label: 'Import a file', keys: ['I'], run: () => go('/import') },
+      { label: 'Export the library', keys: [], run: () => saveExport('lignebook library').catch(failed) },
+      {
+        label: 'Back up the library',
+        keys: [],
+        run: () =>
+          backUp.mutate(
+            {},
+            { onSuccess: ({ file, calibers }) => say(`Backed up ${calibers} calibers to ${file}.`), onError: failed },
+          ),
+      },
+      { label: 'Change the theme: day, night, as the system', keys: [], run: look.nextTheme },
+      { label: 'Larger text', keys: ['Ctrl++', 'Ctrl+='], run: () => look.step(1) },
+      { label: 'Smaller text', keys: ['Ctrl+-'], run: () => look.step(-1) },
+      { label: 'Usual text size', keys: ['Ctrl+0'], run: () => look.step(0) },
+    ],
+    { ofFrame: true },
+  )
   useEffect(() => {
     addEventListener('keydown', runPressed)
     return () => removeEventListener('keydown', runPressed)
@@ -99,6 +122,17 @@ const Frame = () => {
           <BookOpen aria-hidden="true" />
           Calibers
         </Link>
+        {railPages.map(({ href, label, Icon }) => (
+          <Link
+            key={href}
+            href={href}
+            className="rail-item"
+            aria-current={location.startsWith(href) ? 'page' : undefined}
+          >
+            <Icon aria-hidden="true" />
+            {label}
+          </Link>
+        ))}
         <Link href="/table" className="rail-item" aria-current={location === '/table' ? 'page' : undefined}>
           <Table2 aria-hidden="true" />
           Table
@@ -131,9 +165,14 @@ const Frame = () => {
           <Route path="/table">
             <TablePage />
           </Route>
-          <Route path="/new">
-            <EntryPage caliberId={null} />
+          <Route path="/sources">
+            <SourcesPage />
           </Route>
+          <Route path="/history/:id?">
+            {({ id }) => <HistoryPage open={id === undefined ? undefined : Number(id)} />}
+          </Route>
+          <Route path="/glossary/:key?">{({ key }) => <GlossaryPage termKey={key} />}</Route>
+          <Route path="/new/:field?">{({ field }) => <EntryPage caliberId={null} startAt={field} />}</Route>
           <Route path="/caliber/:id/edit/:field?">
             {({ id, field }) => <EntryPage key={id} caliberId={Number(id)} startAt={field} />}
           </Route>

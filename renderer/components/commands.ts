@@ -8,7 +8,13 @@ export interface Command {
   readonly run: () => void
 }
 
-let groups: readonly (readonly Command[])[] = []
+/** The commands of one component; the place stays the same while they change. */
+interface Group {
+  readonly place: object
+  readonly commands: readonly Command[]
+}
+
+let groups: readonly Group[] = []
 const listeners = new Set<() => void>()
 const change = (next: typeof groups) => {
   groups = next
@@ -19,31 +25,39 @@ const subscribe = (listener: () => void) => {
   return () => listeners.delete(listener)
 }
 
+const latestFirst = (now: readonly Group[]): Command[] => [...now].reverse().flatMap(({ commands }) => commands)
+
 /** Every command that can be given now; those of the page come before those of the frame. */
 export const useAllCommands = (): readonly Command[] => {
   const now = useSyncExternalStore(subscribe, () => groups)
   return useMemo(() => {
-    const all = [...now].reverse().flat()
+    const all = latestFirst(now)
     return all.filter(({ label }, index) => all.findIndex((other) => other.label === label) === index)
   }, [now])
 }
 
-/** Offers commands while the component is on the page. */
-export const useCommands = (commands: readonly Command[]): void => {
+/** Offers commands while the component is on the page; those of the frame give way to those of any page. */
+export const useCommands = (commands: readonly Command[], { ofFrame = false } = {}): void => {
   const latest = useRef(commands)
   latest.current = commands
+  const place = useRef({}).current
   const names = commands.map(({ label, keys }) => `${label}\t${keys.join(' ')}`).join('\n')
   // biome-ignore lint/correctness/useExhaustiveDependencies: offered anew when names or keys change; what they run is always the latest
   useEffect(() => {
-    const group = latest.current.map(
-      (command, index): Command => ({
-        ...command,
-        run: () => latest.current[index]?.run(),
-      }),
-    )
-    change([...groups, group])
-    return () => change(groups.filter((other) => other !== group))
+    const group: Group = {
+      place,
+      commands: latest.current.map(
+        (command, index): Command => ({
+          ...command,
+          run: () => latest.current[index]?.run(),
+        }),
+      ),
+    }
+    if (groups.some((other) => other.place === place))
+      change(groups.map((other) => (other.place === place ? group : other)))
+    else change(ofFrame ? [group, ...groups] : [...groups, group])
   }, [names])
+  useEffect(() => () => change(groups.filter((other) => other.place !== place)), [place])
 }
 
 /** The name of the keys pressed: `Ctrl+Shift+Z`. Cmd counts as Ctrl. */
@@ -64,10 +78,7 @@ export const runPressed = (event: KeyboardEvent): void => {
   if (event.defaultPrevented || event.isComposing || document.querySelector('dialog[open]')) return
   const keys = keysOf(event)
   if (isTyping(event.target) && (!keys.startsWith('Ctrl+') || ofTheText.has(keys))) return
-  const command = [...groups]
-    .reverse()
-    .flat()
-    .find((each) => each.keys.includes(keys))
+  const command = latestFirst(groups).find((each) => each.keys.includes(keys))
   if (!command) return
   event.preventDefault()
   command.run()

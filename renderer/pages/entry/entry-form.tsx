@@ -12,6 +12,7 @@ import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { ProofList, proofSummary, proofTitle } from '../../components/proof-list.tsx'
 import { say } from '../../components/say.ts'
+import { glossaryPlace } from '../glossary-place.ts'
 import { ArrangeFields } from './arrange-fields.tsx'
 import { cellOfList } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
@@ -141,6 +142,16 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     go(caliberId === null ? '/' : `/caliber/${caliberId}`)
   }
 
+  /** Leaves for the glossary at the word one is in; the draft waits, and one key comes back to the field. */
+  const lookUp = async () => {
+    const [word = ''] = cell.split('.')
+    const known = Object.hasOwn(caliberFields, word) || isListKey(word)
+    await draft.send()
+    const form = caliberId === null ? '/new' : `/caliber/${caliberId}/edit`
+    glossaryPlace.from = known ? `${form}/${word}` : form
+    go(known ? `/glossary/${word}` : '/glossary')
+  }
+
   const discard = () => {
     dispatch({ type: 'replace', entry: stored })
     setDraftLine('discarded')
@@ -182,7 +193,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     undo: () => dispatch({ type: 'undo' }),
     redo: () => dispatch({ type: 'redo' }),
     jump: (section) => goToCell(section === 0 ? 'bar.source' : (formSections[section - 1]?.first ?? '')),
-    toggleNames: () => setNamesShown(!namesShown),
+    names: () => (namesShown ? void lookUp() : setNamesShown(true)),
     giveSource: () => keyInCell && dispatch({ type: 'give-source', keys: [keyInCell] }),
     addReading: () => keyInCell && dispatch({ type: 'add-reading', key: keyInCell }),
     turnPage: handbook.turn,
@@ -313,6 +324,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
             sources={sources}
             inHand={inHand}
             namesShown={namesShown}
+            lookUp={() => void lookUp()}
             dispatch={dispatch}
           />
           <div className="entry-proofs">

@@ -4,11 +4,10 @@ import { type CaliberFieldKey, caliberFields } from '../../../core/fields/calibe
 import type { FieldDef, Language } from '../../../core/fields/field.ts'
 import { listFields } from '../../../core/fields/list-fields.ts'
 import { formatQuantity } from '../../../core/quantities/format-quantity.ts'
+import { languageNames } from '../../components/language-names.ts'
 import { chosenIndex } from './chosen-reading.ts'
 import { isMeasured, unitOf } from './echo-of.ts'
 import { type EntryAction, isName, type SourceInHand } from './entry-state.ts'
-
-const languageNames: Readonly<Record<Language, string>> = { en: 'English', fr: 'French', de: 'German', nl: 'Dutch' }
 
 const rangeOf = (def: FieldDef): string => {
   if (!isMeasured(def)) return ''
@@ -24,11 +23,12 @@ interface FieldHelpProps {
   readonly sources: readonly Source[]
   readonly inHand: SourceInHand
   readonly namesShown: boolean
+  readonly lookUp: () => void
   readonly dispatch: Dispatch<EntryAction>
 }
 
 /** What is known of the field one is in: its meaning, its names, where its value comes from, what others say. */
-export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, dispatch }: FieldHelpProps) => {
+export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, lookUp, dispatch }: FieldHelpProps) => {
   const [head = ''] = cell.split('.')
   const fieldKey = Object.hasOwn(caliberFields, head) ? (head as CaliberFieldKey) : undefined
   const term = fieldKey
@@ -56,7 +56,7 @@ export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, dispatc
       <p id="entry-help-meaning">
         {term.meaning} {fieldKey ? rangeOf(caliberFields[fieldKey]) : ''}
       </p>
-      {namesShown ? (
+      {namesShown && (
         <dl className="entry-names">
           {Object.entries(languageNames).map(([language, name]) => (
             <div key={language}>
@@ -65,11 +65,17 @@ export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, dispatc
             </div>
           ))}
         </dl>
-      ) : (
-        <p className="entry-keys">
-          <kbd>F1</kbd> names in four languages
-        </p>
       )}
+      <p className="entry-keys">
+        <kbd>F1</kbd>{' '}
+        {namesShown ? (
+          <button type="button" className="entry-link" onClick={lookUp}>
+            look it up in the glossary
+          </button>
+        ) : (
+          'names in four languages'
+        )}
+      </p>
       {takes ? (
         <p className="entry-help-source">
           {reading.source === undefined

@@ -8,7 +8,8 @@ export interface EntryKeys {
   readonly redo: () => void
   /** 0 is the source bar, 1 the first section. */
   readonly jump: (section: number) => void
-  readonly toggleNames: () => void
+  /** The names of the field one is in; pressed again, the glossary. */
+  readonly names: () => void
   readonly giveSource: () => void
   readonly addReading: () => void
   readonly turnPage: (by: 1 | -1) => void
@@ -34,7 +35,7 @@ const chosenKey = (event: KeyboardEvent, keys: EntryKeys): (() => void) | undefi
       return () => keys.turnPage(event.key === 'PageDown' ? 1 : -1)
     return undefined
   }
-  if (event.key === 'F1') return keys.toggleNames
+  if (event.key === 'F1') return keys.names
   if (event.key === 'Escape') return keys.leave
   return undefined
 }
