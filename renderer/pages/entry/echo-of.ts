@@ -1,7 +1,6 @@
 import type { FieldDef, MeasuredKind } from '../../../core/fields/field.ts'
 import { formatQuantity } from '../../../core/quantities/format-quantity.ts'
-import type { LengthUnit } from '../../../core/quantities/length-units.ts'
-import type { Quantity } from '../../../core/quantities/quantity.ts'
+import type { PrintedUnit, Quantity } from '../../../core/quantities/quantity.ts'
 
 export const isMeasured = (def: FieldDef): def is Extract<FieldDef, { kind: MeasuredKind }> => 'usual' in def
 
@@ -16,8 +15,8 @@ export const unitOf: Readonly<Record<MeasuredKind, string>> = {
   year: '',
 }
 
-/** How a unit that a source leaves unprinted stands behind its fields. */
-export const unitWords: Readonly<Partial<Record<LengthUnit, string>>> = { ligne: 'lig', inch: 'in', douzieme: 'dz' }
+/** How a unit other than the canonical one stands behind a field. */
+export const unitWords: Readonly<Partial<Record<PrintedUnit, string>>> = { ligne: 'lig', inch: 'in', douzieme: 'dz' }
 
 const plain = (text: string): string => text.replace(/[\s\u2009\u202f'’]/gu, '').replace(',', '.')
 

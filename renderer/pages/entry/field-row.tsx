@@ -56,6 +56,8 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
 
   const id = idOfCell(cellOfField(fieldKey))
   const echo = read?.ok && read.quantity && isMeasured(def) ? echoOf(def.kind, printed, read.quantity) : ''
+  // The unit of what stands there, or the one that a bare figure would be taken in.
+  const unit = read?.ok && read.quantity ? read.quantity.unit : bareUnit(fieldKey, unitsAsPrinted)
   const remark = read?.ok && read.remark ? wordRemark(fieldKey, read.remark) : ''
   const problem = read && !read.ok && (rested || insist) ? wordProblem(def.label, read.problem) : ''
   const source = sourceText(chosenReading(readings))
@@ -91,9 +93,7 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
         }}
         onType={(text) => dispatch({ type: 'type-value', key: fieldKey, printed: text })}
       />
-      {isMeasured(def) ? (
-        <span className="entry-unit">{unitWords[bareUnit(fieldKey, unitsAsPrinted)] ?? unitOf[def.kind]}</span>
-      ) : null}
+      {isMeasured(def) ? <span className="entry-unit">{unitWords[unit] ?? unitOf[def.kind]}</span> : null}
       {source || others > 0 || markText ? (
         <div className="entry-aside">
           {source || others > 0 ? (
