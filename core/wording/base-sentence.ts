@@ -1,16 +1,11 @@
-import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
 import type { Judgement, WorkingStep } from '../proofs/proof.ts'
+import { labelOf } from '../record/label-of.ts'
+import { listed } from './listed.ts'
 
 type Judged = Extract<Judgement, { working: unknown }>
 
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-
-const labelOf = (key: string): string =>
-  (Object.hasOwn(caliberFields, key) ? caliberFields[key as CaliberFieldKey].label : key).toLowerCase()
-
 const differenceOf = ({ where: { field, variant, base } }: WorkingStep): string =>
-  `${labelOf(String(field))} ${variant} against ${base}`
+  `${labelOf(String(field)).toLowerCase()} ${variant} against ${base}`
 
 /** In what a variant's train or barrel departs from its base, and what to do. */
 export const baseSentence = ({ working, details }: Judged): string =>

@@ -1,15 +1,13 @@
-import { caliberFields } from '../fields/caliber-fields.ts'
 import type { OutsideRangeCode } from '../formulas/outside-range.ts'
+import { labelOf } from '../record/label-of.ts'
 import { figure } from './figure.ts'
 
 type Details = Readonly<Record<string, number | string>>
 
-const labelOf = (key: string) =>
-  (Object.entries(caliberFields).find(([name]) => name === key)?.[1].label ?? key).toLowerCase()
 const mm = (details: Details, key: string) => figure(Number(details[key] ?? 0), 3)
 
 const sentences: Readonly<Record<OutsideRangeCode, (details: Details) => string>> = {
-  'not-positive': (d) => `The ${labelOf(String(d.field))} must be more than nothing. Correct it.`,
+  'not-positive': (d) => `The ${labelOf(String(d.field)).toLowerCase()} must be more than nothing. Correct it.`,
   'arbor-fills-barrel': (d) =>
     `A barrel arbor of ${mm(d, 'barrelArborMm')} mm leaves no room in a barrel of ${mm(d, 'barrelInsideMm')} mm. ` +
     'Measure both again: the arbor at the hub, the barrel inside.',

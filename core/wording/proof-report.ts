@@ -1,11 +1,11 @@
-import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
-import { type ListKey, listFields } from '../fields/list-fields.ts'
 import { misprintHelp } from '../proofs/misprint-help.ts'
 import type { Finding, Outcome, WorkingStep } from '../proofs/proof.ts'
 import { proveCaliber } from '../proofs/prove.ts'
 import type { Caliber } from '../record/caliber.ts'
+import { labelOf } from '../record/label-of.ts'
 import { missingBaseSentence } from './base-sentence.ts'
 import { findingSentence } from './finding-sentence.ts'
+import { listed } from './listed.ts'
 import { misprintSentence } from './misprint-sentence.ts'
 import { outsideRangeSentence } from './outside-range.ts'
 import { favouredSentences } from './sources-sentence.ts'
@@ -30,12 +30,6 @@ export interface ProofReport {
   readonly hints: readonly string[]
 }
 
-const labelOf = (key: CaliberFieldKey | ListKey): string =>
-  (key in caliberFields ? caliberFields[key as CaliberFieldKey] : listFields[key as ListKey]).label.toLowerCase()
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-
 const nothing = { stated: null, found: null, unit: null, difference: null, allowed: null, working: [], hints: [] }
 
 /** A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used. */
@@ -48,7 +42,7 @@ export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber):
     const message =
       basedOn !== undefined && missing.includes('basedOn')
         ? missingBaseSentence(basedOn)
-        : `Cannot be checked yet. Not stated: ${listed(missing.map(labelOf))}.`
+        : `Cannot be checked yet. Not stated: ${listed(missing.map((key) => labelOf(key).toLowerCase()))}.`
     return { ...base, ...nothing, outcome, missing, message }
   }
   if (judgement.outcome === 'outside-range') {
