@@ -153,6 +153,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
   }
 
   const discard = () => {
+  const names = () => (namesShown ? void lookUp() : setNamesShown(true))
+
     dispatch({ type: 'replace', entry: stored })
     setDraftLine('discarded')
     setRefusal(null)
@@ -193,7 +195,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     undo: () => dispatch({ type: 'undo' }),
     redo: () => dispatch({ type: 'redo' }),
     jump: (section) => goToCell(section === 0 ? 'bar.source' : (formSections[section - 1]?.first ?? '')),
-    names: () => (namesShown ? void lookUp() : setNamesShown(true)),
+    names,
     giveSource: () => keyInCell && dispatch({ type: 'give-source', keys: [keyInCell] }),
     addReading: () => keyInCell && dispatch({ type: 'add-reading', key: keyInCell }),
     turnPage: handbook.turn,
@@ -324,7 +326,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
             sources={sources}
             inHand={inHand}
             namesShown={namesShown}
-            lookUp={() => void lookUp()}
+            names={names}
             dispatch={dispatch}
           />
           <div className="entry-proofs">

@@ -23,12 +23,13 @@ interface FieldHelpProps {
   readonly sources: readonly Source[]
   readonly inHand: SourceInHand
   readonly namesShown: boolean
-  readonly lookUp: () => void
+  /** What F1 does: names first, then the glossary. */
+  readonly names: () => void
   readonly dispatch: Dispatch<EntryAction>
 }
 
 /** What is known of the field one is in: its meaning, its names, where its value comes from, what others say. */
-export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, lookUp, dispatch }: FieldHelpProps) => {
+export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, names, dispatch }: FieldHelpProps) => {
   const [head = ''] = cell.split('.')
   const fieldKey = Object.hasOwn(caliberFields, head) ? (head as CaliberFieldKey) : undefined
   const term = fieldKey
@@ -68,13 +69,9 @@ export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, lookUp,
       )}
       <p className="entry-keys">
         <kbd>F1</kbd>{' '}
-        {namesShown ? (
-          <button type="button" className="entry-link" onClick={lookUp}>
-            look it up in the glossary
-          </button>
-        ) : (
-          'names in four languages'
-        )}
+        <button type="button" className="entry-link" onClick={names}>
+          {namesShown ? 'look it up in the glossary' : 'names in four languages'}
+        </button>
       </p>
       {takes ? (
         <p className="entry-help-source">
