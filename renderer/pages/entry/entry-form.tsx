@@ -152,9 +152,9 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     go(known ? `/glossary/${word}` : '/glossary')
   }
 
-  const discard = () => {
   const names = () => (namesShown ? void lookUp() : setNamesShown(true))
 
+  const discard = () => {
     dispatch({ type: 'replace', entry: stored })
     setDraftLine('discarded')
     setRefusal(null)
