@@ -15,6 +15,7 @@ import { say } from '../components/say.ts'
 import { BarrelSection } from '../drawings/barrel-section.tsx'
 import { TrainPlan } from '../drawings/train-plan.tsx'
 import { BeatLine, SpringLine } from './bench-lines.tsx'
+import { CaliberAttachments } from './caliber-attachments.tsx'
 import { CaliberGroups } from './caliber-groups.tsx'
 import { CaliberLists } from './caliber-lists.tsx'
 import { yearsText } from './years-text.ts'
@@ -129,6 +130,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
           <p>{values.notes}</p>
         </section>
       )}
+      <CaliberAttachments id={id} />
       {unknownKeys.length > 0 && (
         <section className="kept">
           <h2>From a newer version</h2>

@@ -40,18 +40,8 @@ export const smallJpeg = (width = 60, height = 40): Buffer => {
   return Buffer.concat([Buffer.from([0xff, 0xd8]), comment, frame, Buffer.from([0xff, 0xda, 0, 2, 0xff, 0xd9])])
 }
 
-/** A PDF of pages with a line of print on each. */
-export const smallPdf = (...texts: readonly string[]): Buffer => {
-  const parts: string[] = ['<</Type/Catalog/Pages 2 0 R>>']
-  const kids = texts.map((_, page) => `${4 + page * 2} 0 R`).join(' ')
-  parts.push(`<</Type/Pages/Kids[${kids}]/Count ${texts.length}>>`)
-  parts.push('<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>')
-  texts.forEach((text, page) => {
-    const print = `BT /F1 24 Tf 20 100 Td (${text}) Tj ET`
-    const resources = '/MediaBox[0 0 300 200]/Resources<</Font<</F1 3 0 R>>>>'
-    parts.push(`<</Type/Page/Parent 2 0 R${resources}/Contents ${5 + page * 2} 0 R>>`)
-    parts.push(`<</Length ${print.length}>>stream\n${print}\nendstream`)
-  })
+/** A PDF of these objects, the first of them its catalogue. */
+const pdfOf = (parts: readonly string[]): Buffer => {
   let file = '%PDF-1.4\n'
   const places = parts.map((part, index) => {
     const place = file.length
@@ -60,8 +50,40 @@ export const smallPdf = (...texts: readonly string[]): Buffer => {
   })
   const table = places.map((place) => `${String(place).padStart(10, '0')} 00000 n \n`).join('')
   const count = parts.length + 1
-  file += `xref\n0 ${count}\n0000000000 65535 f \n${table}trailer<</Size ${count}/Root 1 0 R>>\nstartxref\n${file.length}\n%%EOF\n`
+  const trailer = `trailer<</Size ${count}/Root 1 0 R>>\nstartxref\n${file.length}\n%%EOF\n`
+  file += `xref\n0 ${count}\n0000000000 65535 f \n${table}${trailer}`
   return Buffer.from(file, 'latin1')
+}
+const streamOf = (head: string, content: string) => `<<${head}/Length ${content.length}>>stream\n${content}\nendstream`
+
+/** A PDF of pages with a line of print on each. */
+export const smallPdf = (...texts: readonly string[]): Buffer => {
+  const kids = texts.map((_, page) => `${4 + page * 2} 0 R`).join(' ')
+  const resources = '/MediaBox[0 0 300 200]/Resources<</Font<</F1 3 0 R>>>>'
+  return pdfOf([
+    '<</Type/Catalog/Pages 2 0 R>>',
+    `<</Type/Pages/Kids[${kids}]/Count ${texts.length}>>`,
+    '<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>',
+    ...texts.flatMap((text, page) => [
+      `<</Type/Page/Parent 2 0 R${resources}/Contents ${5 + page * 2} 0 R>>`,
+      streamOf('', `BT /F1 24 Tf 20 100 Td (${text}) Tj ET`),
+    ]),
+  ])
+}
+
+/** A PDF with a black square scanned as a fax: 64 rows of 64, each like the white one before, and then reversed. */
+export const smallFaxPdf = (): Buffer => {
+  const fax = '/Filter/CCITTFaxDecode/DecodeParms<</K -1/Columns 64/Rows 64/EndOfBlock false>>'
+  return pdfOf([
+    '<</Type/Catalog/Pages 2 0 R>>',
+    '<</Type/Pages/Kids[3 0 R]/Count 1>>',
+    '<</Type/Page/Parent 2 0 R/MediaBox[0 0 300 200]/Resources<</XObject<</I 5 0 R>>>>/Contents 4 0 R>>',
+    streamOf('', 'q 100 0 0 100 50 50 cm /I Do Q'),
+    streamOf(
+      `/Type/XObject/Subtype/Image/Width 64/Height 64/BitsPerComponent 1/ColorSpace/DeviceGray/Decode[1 0]${fax}`,
+      '\u00ff'.repeat(8),
+    ),
+  ])
 }
 
 export const smallSvg = Buffer.from('<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg"><script/></svg>')

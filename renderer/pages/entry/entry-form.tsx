@@ -14,6 +14,7 @@ import { ProofList, proofSummary, proofTitle } from '../../components/proof-list
 import { say } from '../../components/say.ts'
 import { glossaryPlace } from '../glossary-place.ts'
 import { ArrangeFields } from './arrange-fields.tsx'
+import { AttachmentPanel } from './attachment-panel.tsx'
 import { cellOfList } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
 import { rememberedInHand, rememberInHand } from './draft-mirror.ts'
@@ -282,6 +283,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
             </button>
           </div>
         </div>
+        <AttachmentPanel caliberId={caliberId} inHand={inHand} sources={sources} />
         <nav className="entry-sections" aria-label="Sections of the form">
           <ol>
             {formSections.map(({ name: section, label, first }, at) => (
