@@ -57,10 +57,12 @@ export const ValueCell = ({ id, field, readings, inheritedFrom, problem, outcome
           {asPrinted && <span className="printed">printed {chosen.printed}</span>}
           {inheritedFrom !== undefined && <span className="inherited-from">from {inheritedFrom}</span>}
           {chosen?.source !== undefined && <SourceMark reading={chosen} sources={sources} />}
+          {chosen?.note && <span className="reading-note">{chosen.note}</span>}
           {others.map((other) => (
             <span key={`${other.source} ${other.printed}`} className="other-reading">
               also {other.printed}
               {other.source !== undefined && <SourceMark reading={other} sources={sources} />}
+              {other.note && <span className="reading-note">{other.note}</span>}
             </span>
           ))}
           {problem && <span className="problem">{problem}</span>}

@@ -2,8 +2,17 @@ import type { CaliberEntry, EntryReading } from '../../../core/exchange/library-
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
 import type { ListKey } from '../../../core/fields/list-fields.ts'
 import { withSourceUnit } from '../../../core/record/with-source-unit.ts'
-import { cellOfField, cellOfList } from './cells.ts'
+import { cellOfField, cellOfList, cellOfNote } from './cells.ts'
 import { chosenIndex } from './chosen-reading.ts'
+import {
+  addReading,
+  chooseReading,
+  giveSource,
+  noteReading,
+  removeReading,
+  withReadings,
+  withSource,
+} from './reading-steps.ts'
 
 /** The source that rides along on values typed from now on. */
 export interface SourceInHand {
@@ -50,6 +59,8 @@ export type EntryAction =
   | { readonly type: 'remove-line'; readonly list: ListKey; readonly line: number }
   | { readonly type: 'add-reading'; readonly key: CaliberFieldKey }
   | { readonly type: 'choose-reading'; readonly key: CaliberFieldKey; readonly index: number }
+  | { readonly type: 'note-reading'; readonly key: CaliberFieldKey; readonly index: number; readonly note: string }
+  | { readonly type: 'remove-reading'; readonly key: CaliberFieldKey; readonly index: number }
   | { readonly type: 'give-source'; readonly keys: readonly CaliberFieldKey[] }
   | { readonly type: 'take-in-hand'; readonly inHand: SourceInHand }
   | { readonly type: 'know-units'; readonly units: SourceUnitsByKey }
@@ -78,16 +89,6 @@ export const openEntry = (
 
 /** True for the two names, which stand at the head of the entry and have no source. */
 export const isName = (key: CaliberFieldKey): key is 'maker' | 'designation' => key === 'maker' || key === 'designation'
-
-const withSource = (reading: EntryReading, { source, page }: SourceInHand): EntryReading => {
-  const { source: _source, page: _page, ...rest } = reading
-  return source === '' ? rest : { ...rest, source, ...(page === '' ? {} : { page }) }
-}
-
-const withReadings = (entry: CaliberEntry, key: CaliberFieldKey, readings: readonly EntryReading[]): CaliberEntry => ({
-  ...entry,
-  fields: { ...entry.fields, [key]: [...readings] },
-})
 
 /** The units of the source that a value has, or takes with its first character. */
 export const unitsUnder = (
@@ -122,27 +123,6 @@ const typeInList = (
   const typed = { ...lines[line], [column]: text }
   return { ...entry, [list]: line < lines.length ? lines.with(line, typed) : [...lines, typed] }
 }
-
-const addReading = (entry: CaliberEntry, key: CaliberFieldKey, inHand: SourceInHand): CaliberEntry => {
-  const stated = (entry.fields[key] ?? []).filter((reading) => reading.printed !== '')
-  const others = stated.map((reading) => ({ ...reading, chosen: false }))
-  return withReadings(entry, key, [...others, { ...withSource({ printed: '' }, inHand), chosen: true }])
-}
-
-const chooseReading = (entry: CaliberEntry, key: CaliberFieldKey, index: number): CaliberEntry =>
-  withReadings(
-    entry,
-    key,
-    (entry.fields[key] ?? []).map((reading, at) => ({ ...reading, chosen: at === index })),
-  )
-
-const giveSource = (entry: CaliberEntry, keys: readonly CaliberFieldKey[], inHand: SourceInHand): CaliberEntry =>
-  keys.reduce((given, key) => {
-    const readings = given.fields[key] ?? []
-    const at = chosenIndex(readings)
-    const reading = readings[at]
-    return reading === undefined ? given : withReadings(given, key, readings.with(at, withSource(reading, inHand)))
-  }, entry)
 
 /** Adds a step; typing that goes on in the same cell joins the step before. */
 const stepTo = (state: EntryState, entry: CaliberEntry, cell: string, typing: boolean): EntryState => ({
@@ -205,6 +185,11 @@ export const entryReducer = (state: EntryState, action: EntryAction): EntryState
       return stepTo(state, addReading(entry, action.key, state.inHand), cellOfField(action.key), false)
     case 'choose-reading':
       return stepTo(state, chooseReading(entry, action.key, action.index), cellOfField(action.key), false)
+    case 'note-reading':
+      return stepTo(state, noteReading(entry, action.key, action.index, action.note), cellOfNote(action.key), true)
+    case 'remove-reading':
+      if (entry.fields[action.key]?.[action.index] === undefined) return state
+      return stepTo(state, removeReading(entry, action.key, action.index), cellOfField(action.key), false)
     case 'give-source': {
       const [first] = action.keys
       if (first === undefined) return state

@@ -8,6 +8,7 @@ import { languageNames } from '../../components/language-names.ts'
 import { chosenIndex } from './chosen-reading.ts'
 import { isMeasured, unitOf } from './echo-of.ts'
 import { type EntryAction, isName, type SourceInHand } from './entry-state.ts'
+import { ReadingsList } from './readings-list.tsx'
 
 const rangeOf = (def: FieldDef): string => {
   if (!isMeasured(def)) return ''
@@ -102,27 +103,8 @@ export const FieldHelp = ({ cell, readings, sources, inHand, namesShown, names, 
           ) : null}
         </p>
       ) : null}
-      {fieldKey !== undefined && readings.length > 1 ? (
-        <ul className="entry-readings">
-          {readings.map((other, index) =>
-            index === at || other.printed === '' ? null : (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a reading is its place; two may say the same.
-              <li key={index}>
-                {other.printed}{' '}
-                <span className="quiet">
-                  {[other.source, other.page && `p. ${other.page}`].filter(Boolean).join(' ')}
-                </span>
-                <button
-                  type="button"
-                  className="entry-link"
-                  onClick={() => dispatch({ type: 'choose-reading', key: fieldKey, index })}
-                >
-                  Use this one
-                </button>
-              </li>
-            ),
-          )}
-        </ul>
+      {fieldKey !== undefined && !isName(fieldKey) ? (
+        <ReadingsList fieldKey={fieldKey} readings={readings} sources={sources} dispatch={dispatch} />
       ) : null}
     </section>
   )

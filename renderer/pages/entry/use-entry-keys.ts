@@ -12,6 +12,10 @@ export interface EntryKeys {
   readonly names: () => void
   readonly giveSource: () => void
   readonly addReading: () => void
+  /** To the next reading of the field one is in or the one before, why it is chosen, and away with it; absent where it has only one. */
+  readonly readings:
+    | { readonly choose: (by: 1 | -1) => void; readonly note: () => void; readonly remove: () => void }
+    | undefined
   readonly turnPage: (by: 1 | -1) => void
   readonly arrange: () => void
 }
@@ -31,6 +35,12 @@ const chosenKey = (event: KeyboardEvent, keys: EntryKeys): (() => void) | undefi
     if (event.code === 'KeyT') return keys.giveSource
     if (event.code === 'KeyR') return keys.addReading
     if (event.code === 'KeyA') return keys.arrange
+    if (keys.readings) {
+      const { choose, note, remove } = keys.readings
+      if (event.key === 'ArrowDown' || event.key === 'ArrowUp') return () => choose(event.key === 'ArrowDown' ? 1 : -1)
+      if (event.code === 'KeyW') return note
+      if (event.key === 'Delete') return remove
+    }
     if (event.key === 'PageDown' || event.key === 'PageUp')
       return () => keys.turnPage(event.key === 'PageDown' ? 1 : -1)
     return undefined
