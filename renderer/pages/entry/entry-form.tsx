@@ -15,8 +15,8 @@ import { say } from '../../components/say.ts'
 import { glossaryPlace } from '../glossary-place.ts'
 import { ArrangeFields } from './arrange-fields.tsx'
 import { AttachmentPanel } from './attachment-panel.tsx'
-import { cellOfList } from './cells.ts'
-import { chosenReading } from './chosen-reading.ts'
+import { cellOfList, cellOfNote } from './cells.ts'
+import { chosenIndex, chosenReading } from './chosen-reading.ts'
 import { rememberedInHand, rememberInHand } from './draft-mirror.ts'
 import { EntryFields, walkByKey } from './entry-fields.tsx'
 import { foundProblems } from './entry-problems.ts'
@@ -96,7 +96,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     if (refusal) document.getElementById('entry-refusal')?.focus()
   }, [refusal])
   useEffect(() => {
-    if (state.cameTo !== null) goToCell(state.cameTo)
+    // The note of a reading is in sight only from its field.
+    if (state.cameTo !== null && !goToCell(state.cameTo)) goToCell(state.cameTo.split('.')[0] ?? '')
   }, [state])
 
   // Said after a breath, so that a reader of the page hears how proofs stand and not every key stroke.
@@ -189,6 +190,8 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
   ])
 
   const keyInCell = Object.hasOwn(caliberFields, cell) ? (cell as CaliberFieldKey) : undefined
+  const readings = keyInCell ? (entry.fields[keyInCell] ?? []) : []
+  const chosenAt = chosenIndex(readings)
   useEntryKeys({
     save: () => void save(false),
     saveAndNext: () => void save(true),
@@ -199,6 +202,22 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     names,
     giveSource: () => keyInCell && dispatch({ type: 'give-source', keys: [keyInCell] }),
     addReading: () => keyInCell && dispatch({ type: 'add-reading', key: keyInCell }),
+    readings:
+      keyInCell && readings.length > 1
+        ? {
+            choose: (by) =>
+              dispatch({
+                type: 'choose-reading',
+                key: keyInCell,
+                index: (chosenAt + by + readings.length) % readings.length,
+              }),
+            note: () => goToCell(cellOfNote(keyInCell)),
+            remove: () => {
+              dispatch({ type: 'remove-reading', key: keyInCell, index: chosenAt })
+              goToCell(keyInCell)
+            },
+          }
+        : undefined,
     turnPage: handbook.turn,
     arrange: handbook.arrange,
   })
@@ -324,7 +343,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
         <aside className="entry-side">
           <FieldHelp
             cell={cell}
-            readings={keyInCell ? (entry.fields[keyInCell] ?? []) : []}
+            readings={readings}
             sources={sources}
             inHand={inHand}
             namesShown={namesShown}
