@@ -70,3 +70,21 @@ export const moveUses = (library: Library, revisionId: number, side: 'before' | 
     else writeUse(library, JSON.parse(state) as StoredUse)
   }
 }
+
+/** Takes back what one revision did with uses, as changes of another; within a transaction. */
+export const takeBackUses = (library: Library, revisionId: number, into: number): void => {
+  const changes = rows(
+    library,
+    library.db
+      .selectFrom('attachment_change')
+      .select(['use_id', 'before'])
+      .where('revision_id', '=', revisionId)
+      .orderBy('position', 'desc'),
+  )
+  changes.forEach(({ use_id, before }, position) => {
+    const now = useById(library, use_id)
+    const back = before === null ? null : (JSON.parse(before) as StoredUse)
+    noteUseChange(library, into, position, { before: now, after: back })
+  })
+  moveUses(library, revisionId, 'before')
+}

@@ -1,4 +1,5 @@
 import { LignebookError } from '../../core/api/errors.ts'
+import { takeBackUses } from './attachment-uses.ts'
 import { type Library, rows, write } from './library.ts'
 import {
   beginRevision,
@@ -63,6 +64,7 @@ export const takeBackRevision = async (library: Library, id: number): Promise<st
         }
         restore(library, change, 'before')
       })
+    takeBackUses(library, id, revision)
     return step
   })
 
@@ -113,6 +115,15 @@ const laterChanges = (library: Library, id: number): RevisionLine[] =>
                   .where('source_key', 'is not', null),
               ),
             ]),
+          )
+          .union(
+            later
+              .selectFrom('attachment_change as other')
+              .select('other.revision_id')
+              .where('other.revision_id', '>', id)
+              .where('other.use_id', 'in', (mine) =>
+                mine.selectFrom('attachment_change').select('use_id').where('revision_id', '=', id),
+              ),
           ),
       )
       .orderBy('id', 'desc'),

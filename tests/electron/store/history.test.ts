@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { readEntry } from '../../../core/record/read-entry.ts'
 import { exportFile } from '../../../electron/service/export-file.ts'
+import { addAttachment, listAttachments, removeAttachment } from '../../../electron/store/attachments.ts'
 import { readCaliber, removeCaliber, saveCalibers } from '../../../electron/store/calibers.ts'
 import { readRevision, takeBackRevision } from '../../../electron/store/history.ts'
 import type { Library } from '../../../electron/store/library.ts'
@@ -143,4 +144,26 @@ test('taking back any step that nothing later touches leaves the library as if i
     { numRuns: 15 },
   )
   checkWordIndex(library)
+})
+
+test('that a scan was added or removed is taken back by itself too, unless it was moved since', async () => {
+  const library = await temporaryLibrary()
+  const caliberId = await save(library, entryOf('Verrin', '1'))
+  const scan = {
+    sha256: 'a'.repeat(64),
+    type: 'image/png' as const,
+    name: 'page 44.png',
+    bytes: Buffer.from('made up'),
+    extra: '{}',
+  }
+  const { useId } = await addAttachment(library, scan, { caliberId })
+  const added = await last(library)
+  await removeAttachment(library, useId)
+  const removed = await last(library)
+  await expect(takeBackRevision(library, added)).rejects.toMatchObject({ failure: { code: 'later-changes' } })
+  await save(library, entryOf('Verrin', '2'))
+  await takeBackRevision(library, removed)
+  expect(await listAttachments(library, { caliberId })).toMatchObject([{ id: useId, name: 'page 44.png' }])
+  await undoLast(library)
+  expect(await listAttachments(library, { caliberId })).toEqual([])
 })
