@@ -146,7 +146,17 @@ export const contract = {
     access: 'read',
     input: z.strictObject({ caliberId: caliberId.nullable(), maker: z.string(), basedOn: z.string() }),
     /** The caliber on which one is based and that one's own base, as far as they are in the library; the nearest first. */
-    output: z.strictObject({ bases: z.array(caliberEntrySchema) }),
+    output: z.strictObject({ bases: z.array(caliberEntrySchema), ids: z.array(caliberId) }),
+  },
+  /** The calibers based on one, directly or through others; `between` are the bases from each up to the one asked for. */
+  'caliber.variants': {
+    access: 'read',
+    input: z.strictObject({ id: caliberId }),
+    output: z.strictObject({
+      variants: z.array(
+        z.strictObject({ id: caliberId, entry: caliberEntrySchema, between: z.array(caliberEntrySchema) }),
+      ),
+    }),
   },
   'caliber.save': { access: 'write', input: draftSchema, output: z.strictObject({ id: caliberId }) },
   /** The rows of a table as one step. A row with an id is laid over what the library has of that caliber. */

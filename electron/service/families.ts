@@ -23,13 +23,13 @@ const readNamed = async (library: Library, name: string): Promise<readonly ReadC
  * The calibers on which one is based, the nearest first; `id` is its own, null for one that is not saved yet. `known`
  * keeps what was looked up by name, for as long as no caliber is changed.
  */
-export const basesOf = async (
+export const lineOf = async (
   library: Library,
   caliber: Caliber,
   id: number | null,
   known = new Map<string, readonly ReadCaliber[]>(),
-): Promise<CaliberEntry[]> => {
-  const bases: CaliberEntry[] = []
+): Promise<readonly StoredCaliber[]> => {
+  const bases: StoredCaliber[] = []
   const seen = new Set([id])
   let variant: Caliber | undefined = caliber
   while (variant?.values.basedOn !== undefined) {
@@ -44,10 +44,14 @@ export const basesOf = async (
     const found = stored.find((one) => one.caliber === variant)
     if (found === undefined) break
     seen.add(found.id)
-    bases.push(found.entry)
+    bases.push({ id: found.id, entry: found.entry })
   }
   return bases
 }
+
+/** What the calibers say on which one is based, the nearest first. */
+export const basesOf = async (...of: Parameters<typeof lineOf>): Promise<CaliberEntry[]> =>
+  (await lineOf(...of)).map(({ entry }) => entry)
 
 /** The names under which variants may be based on these calibers. */
 export const namesOfEntries = (entries: readonly (CaliberEntry | null)[]): ReadonlySet<string> =>
@@ -75,4 +79,32 @@ export const recountVariants = async (library: Library, changed?: ReadonlySet<st
     }
     if (counts.length > 0) await countProofsAgain(library, counts)
   }
+}
+
+interface Variant extends StoredCaliber {
+  /** The bases from it up to the one asked for. */
+  readonly between: CaliberEntry[]
+}
+
+/** The calibers based on one, directly or through others, those nearest to it first. */
+export const variantsOf = async (library: Library, id: number): Promise<Variant[]> => {
+  const known = new Map<string, readonly ReadCaliber[]>()
+  const names = new Set(namesOfEntries([await readCaliber(library, id)]))
+  const variants: Variant[] = []
+  let waiting = (await listVariants(library)).filter((variant) => variant.id !== id)
+  for (let due = waiting; due.length > 0; ) {
+    due = waiting.filter(({ basedOn }) => names.has(foldName(basedOn)))
+    waiting = waiting.filter((variant) => !due.includes(variant))
+    for (const variant of due) {
+      const entry = await readCaliber(library, variant.id)
+      if (entry === null) continue
+      const { caliber } = readEntry(entry)
+      const line = await lineOf(library, caliber, variant.id, known)
+      const at = line.findIndex((base) => base.id === id)
+      if (at === -1) continue
+      for (const name of namesOfBase(caliber)) names.add(name)
+      variants.push({ id: variant.id, entry, between: line.slice(0, at).map((base) => base.entry) })
+    }
+  }
+  return variants.sort((one, other) => one.between.length - other.between.length)
 }

@@ -24,7 +24,7 @@ import { searchCalibers } from '../store/search.ts'
 import { listSources, removeSource, saveSource, usesOfSource } from '../store/sources.ts'
 import { addFile } from './add-attachment.ts'
 import { exportFile } from './export-file.ts'
-import { basesOf, namesOfEntries, recountVariants } from './families.ts'
+import { basesOf, lineOf, namesOfEntries, recountVariants, variantsOf } from './families.ts'
 import { importFile } from './import-file.ts'
 import { mergeTwo } from './merge-two.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
@@ -78,8 +78,10 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
   },
   'caliber.bases': async ({ caliberId, maker, basedOn }) => {
     const fields = { basedOn: [{ printed: basedOn }] }
-    return { bases: await basesOf(library, readEntry({ ...blankEntry(), maker, fields }).caliber, caliberId) }
+    const stored = await lineOf(library, readEntry({ ...blankEntry(), maker, fields }).caliber, caliberId)
+    return { bases: stored.map(({ entry }) => entry), ids: stored.map(({ id }) => id) }
   },
+  'caliber.variants': async ({ id }) => ({ variants: await variantsOf(library, id) }),
   'caliber.save': async ({ caliberId, entry }) => {
     const bases = await basesOf(library, readEntry(entry).caliber, caliberId)
     const { problems, ...proved } = proveEntry(entry, bases)

@@ -18,6 +18,7 @@ import { BeatLine, SpringLine } from './bench-lines.tsx'
 import { CaliberAttachments } from './caliber-attachments.tsx'
 import { CaliberGroups } from './caliber-groups.tsx'
 import { CaliberLists } from './caliber-lists.tsx'
+import { FamilyLine } from './family-line.tsx'
 import { yearsText } from './years-text.ts'
 
 /** One caliber, to be read: figures for the bench first, then drawings, proofs and every value with its source. */
@@ -100,12 +101,8 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
             Edit <kbd>E</kbd>
           </Link>
         </p>
-        {(values.alsoKnownAs || values.basedOn) && (
-          <p className="quiet other-names">
-            {values.alsoKnownAs && `Also known as ${values.alsoKnownAs.join(', ')}. `}
-            {values.basedOn && `Based on ${values.basedOn}.`}
-          </p>
-        )}
+        {values.alsoKnownAs && <p className="quiet other-names">Also known as {values.alsoKnownAs.join(', ')}.</p>}
+        <FamilyLine id={id} caliber={read.caliber} />
       </header>
       <section className="bench-lines" aria-label="Spring and beat">
         <SpringLine id={id} caliber={caliber} sources={sources} />

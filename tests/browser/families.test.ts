@@ -45,5 +45,37 @@ inChromium('a variant and its base', ({ open, visit }) => {
       location.hash = `#/caliber/${caliber}/edit`
     }, id)
     await page.locator('[data-proof="variant-keeps-its-base"][data-outcome="doubtful"]').waitFor()
+    const inherited = page.locator('.entry-field', { has: page.locator('#cell-thirdWheel') })
+    expect(await page.locator('#cell-thirdWheel').getAttribute('placeholder')).toBe('75')
+    expect(await inherited.textContent()).toContain('from 17-220')
+    await page.locator('#cell-thirdWheel').fill('74')
+    expect(await inherited.textContent()).not.toContain('from 17-220')
+  })
+
+  test('base and variants lead to each other, and a change of the base says what else it changes', async () => {
+    const { host } = await open()
+    const call = createClient(host.dispatch)
+    const { id } = await call('caliber.save', { caliberId: null, entry: entryOf('Verrin', '17-220', train) })
+    for (const designation of ['17-221', '17-222'])
+      await call('caliber.save', { caliberId: null, entry: entryOf('Verrin', designation, { basedOn: '17-220' }) })
+
+    const page = await visit(host.newAddress())
+    await page.evaluate((caliber) => {
+      location.hash = `#/caliber/${caliber}`
+    }, id)
+    const family = page.locator('.family')
+    await family.getByText('2 variants follow it: 17-221, 17-222.').waitFor()
+    await family.getByRole('link', { name: '17-222' }).click()
+    await page.getByRole('heading', { level: 1, name: '17-222' }).waitFor()
+    await family.getByRole('link', { name: '17-220' }).click()
+    await page.getByRole('heading', { level: 1, name: '17-220' }).waitFor()
+
+    await page.keyboard.press('e')
+    const affected = page.locator('.entry-variants')
+    await page.locator('#cell-thirdWheel').fill('57')
+    await affected.getByText('Two variants inherit the third wheel: 17-221, 17-222.').waitFor()
+    expect(await affected.textContent()).toContain('17-221 would then disagree in Beat rate follows the train.')
+    await page.locator('#cell-thirdWheel').fill('75')
+    await expect.poll(() => affected.textContent()).toBe('')
   })
 })

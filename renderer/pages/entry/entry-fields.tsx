@@ -1,7 +1,10 @@
 import { type Dispatch, type KeyboardEvent, memo, useMemo } from 'react'
 import type { Source } from '../../../core/exchange/library-file.ts'
-import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
+import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
 import type { ListKey } from '../../../core/fields/list-fields.ts'
+import type { Caliber } from '../../../core/record/caliber.ts'
+import { originOf } from '../../../core/record/inherit.ts'
+import { wordValue } from '../../components/word-value.ts'
 import { bookOrder, isField, type Placed } from './arrangement.ts'
 import { cellOfField } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
@@ -19,10 +22,20 @@ interface EntryFieldsProps {
   readonly state: EntryState
   /** The source in hand, where it is on the shelf: its columns lead the form. */
   readonly source: Source | undefined
+  /** The caliber over its bases. */
+  readonly family: Caliber
   readonly marks: ReadonlyMap<string, ProofMark>
   readonly problems: readonly FoundProblem[]
   readonly insist: boolean
   readonly dispatch: Dispatch<EntryAction>
+}
+
+/** What a field has from a base, as it is printed there; a choice by its name. */
+const inheritedText = (family: Caliber, key: CaliberFieldKey): string | undefined => {
+  if (originOf(family, key) === undefined) return undefined
+  const value = family.values[key]
+  if (value === undefined) return undefined
+  return caliberFields[key].kind === 'choice' ? wordValue(key, value).text : family.readings[key]?.[0]?.printed
 }
 
 const none: readonly FoundProblem[] = []
@@ -40,7 +53,7 @@ export const walkByKey = (event: KeyboardEvent<HTMLElement>): void => {
 
 /** Every field of a caliber: first those that the source in hand prints, in its order, then the others by section. */
 export const EntryFields = memo(function EntryFields(props: EntryFieldsProps) {
-  const { caliberId, state, source, marks, problems, insist, dispatch } = props
+  const { caliberId, state, source, family, marks, problems, insist, dispatch } = props
   const { entry, inHand, units, typed } = state
   const book = useMemo(() => bookOrder(source?.columns), [source?.columns])
 
@@ -55,6 +68,8 @@ export const EntryFields = memo(function EntryFields(props: EntryFieldsProps) {
         typed={typed?.cell === cellOfField(key) ? typed.text : undefined}
         unitsAsPrinted={unitsUnder(reading, inHand, units)}
         readings={entry.fields[key]}
+        inherited={inheritedText(family, key)}
+        inheritedFrom={originOf(family, key)?.values.designation}
         markOutcome={mark?.outcome}
         markText={mark?.text}
         insist={insist}

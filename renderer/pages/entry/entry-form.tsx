@@ -30,6 +30,7 @@ import { SourceBar } from './source-bar.tsx'
 import { useEntryKeys } from './use-entry-keys.ts'
 import { useHandbook } from './use-handbook.ts'
 import { type Keeping, useKeptDraft } from './use-kept-draft.ts'
+import { VariantsLine } from './variants-line.tsx'
 
 const keepingWords: Readonly<Record<Keeping, string>> = {
   nothing: '',
@@ -301,6 +302,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
               Save <kbd>Ctrl S</kbd>
             </button>
           </div>
+          <VariantsLine caliberId={caliberId} stored={stored} family={family} />
         </div>
         <AttachmentPanel caliberId={caliberId} inHand={inHand} sources={sources} />
         <nav className="entry-sections" aria-label="Sections of the form">
@@ -329,6 +331,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
             caliberId={caliberId}
             state={state}
             source={source}
+            family={family}
             marks={marks}
             problems={problems}
             insist={insist}

@@ -8,6 +8,8 @@ interface FieldInputProps {
   /** What the entry holds, and what the control shows of it: for a choice that is recognised, its key. */
   readonly printed: string
   readonly shown: string
+  /** What stands for the value while none is typed. */
+  readonly ghost?: string | undefined
   readonly invalid: boolean
   readonly describedBy: string
   readonly onFocus: () => void
@@ -16,9 +18,9 @@ interface FieldInputProps {
 }
 
 /** The options of a choice; a word that is none of them stays to be seen until another is chosen. */
-export const choiceOptions = (choices: Readonly<Record<string, string>>, shown: string): ReactNode => (
+export const choiceOptions = (choices: Readonly<Record<string, string>>, shown: string, blank = '–'): ReactNode => (
   <>
-    <option value="">–</option>
+    <option value="">{blank}</option>
     {shown !== '' && !Object.hasOwn(choices, shown) ? <option value={shown}>{`${shown} (not known)`}</option> : null}
     {Object.entries(choices).map(([key, label]) => (
       <option key={key} value={key}>
@@ -34,6 +36,7 @@ export const FieldInput = ({
   def,
   printed,
   shown,
+  ghost,
   invalid,
   describedBy,
   onFocus,
@@ -50,8 +53,14 @@ export const FieldInput = ({
   }
   if (def.kind === 'choice') {
     return (
-      <select {...common} className="entry-input" value={shown} onChange={(event) => onType(event.target.value)}>
-        {choiceOptions(def.choices, shown)}
+      <select
+        {...common}
+        className="entry-input"
+        data-ghost={shown === '' && ghost !== undefined ? true : undefined}
+        value={shown}
+        onChange={(event) => onType(event.target.value)}
+      >
+        {choiceOptions(def.choices, shown, ghost)}
       </select>
     )
   }
@@ -74,7 +83,7 @@ export const FieldInput = ({
       className="entry-input"
       type="text"
       aria-required={cell === 'maker' || cell === 'designation' || undefined}
-      placeholder={def.kind === 'texts' ? 'with commas between them' : undefined}
+      placeholder={ghost ?? (def.kind === 'texts' ? 'with commas between them' : undefined)}
       onChange={(event) => onType(event.target.value)}
     />
   )

@@ -23,6 +23,9 @@ interface FieldRowProps {
   /** The units of the source that the value has or would take. */
   readonly unitsAsPrinted: string | undefined
   readonly readings: readonly EntryReading[] | undefined
+  /** What the field has from a base while nothing is stated, and the designation of that. */
+  readonly inherited: string | undefined
+  readonly inheritedFrom: string | undefined
   readonly markOutcome: 'disagrees' | 'doubtful' | undefined
   readonly markText: string | undefined
   /** True once saving was refused: every problem shows. */
@@ -49,6 +52,7 @@ const sourceText = (reading: EntryReading | undefined): string =>
 /** One field of the form: label, input, unit and source; under it the echo, the remark, the error, the proofs that doubt it. */
 export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
   const { fieldKey, printed, typed, unitsAsPrinted, readings, markOutcome, markText, insist, dispatch } = props
+  const inherited = printed === '' ? props.inherited : undefined
   const def: FieldDef = caliberFields[fieldKey]
   const [focused, setFocused] = useState(false)
   const rested = useRest(printed, focused)
@@ -63,6 +67,7 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
   const source = sourceText(chosenReading(readings))
   const others = (readings ?? []).filter(({ printed: text }) => text !== '').length - (printed === '' ? 0 : 1)
   const notes = [
+    inherited && `${id}-inherited`,
     echo && `${id}-echo`,
     problem && `${id}-problem`,
     remark && `${id}-remark`,
@@ -84,6 +89,7 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
         def={def}
         printed={typed ?? printed}
         shown={read?.ok && def.kind === 'choice' ? String(read.value) : printed}
+        ghost={inherited}
         invalid={problem !== ''}
         describedBy={notes.join(' ')}
         onFocus={() => setFocused(true)}
@@ -94,8 +100,13 @@ export const FieldRow = memo(function FieldRow(props: FieldRowProps) {
         onType={(text) => dispatch({ type: 'type-value', key: fieldKey, printed: text })}
       />
       {isMeasured(def) ? <span className="entry-unit">{unitWords[unit] ?? unitOf[def.kind]}</span> : null}
-      {source || others > 0 || markText ? (
+      {source || others > 0 || markText || inherited ? (
         <div className="entry-aside">
+          {inherited ? (
+            <span className="entry-source" id={`${id}-inherited`}>
+              <span className="out-of-sight">{inherited} </span>from {props.inheritedFrom}
+            </span>
+          ) : null}
           {source || others > 0 ? (
             <span className="entry-source">
               {source}

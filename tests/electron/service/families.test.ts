@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { readEntry } from '../../../core/record/read-entry.ts'
-import { basesOf, namesOfEntries, recountVariants } from '../../../electron/service/families.ts'
+import { basesOf, lineOf, namesOfEntries, recountVariants, variantsOf } from '../../../electron/service/families.ts'
 import { entryOf, save as store, temporaryLibrary } from '../../support/temporary-library.ts'
 import { openTestLibrary, type TestLibrary } from './open-test-library.ts'
 
@@ -107,4 +107,29 @@ test('only variants of the names that changed are counted again', async () => {
   expect(counted()).toEqual([0, 0])
   await recountVariants(stored, namesOfEntries([wrong]))
   expect(counted()).toEqual([0, 1])
+})
+
+test('the variants of a caliber are told with what stands between, and those of a namesake are not', async () => {
+  const id = await save(base)
+  const namesake = await save(entryOf('Hesselrode', '17-220', {}))
+  await save(further)
+  const near = await save(variant)
+  await save(entryOf('Hesselrode', '17-225', { basedOn: '17-220' }))
+  const { variants } = await library.call('caliber.variants', { id })
+  expect(variants.map(({ entry, between }) => [entry.designation, between.map((one) => one.designation)])).toEqual([
+    ['17-221', []],
+    ['17-222', ['17-221']],
+  ])
+  const others = await library.call('caliber.variants', { id: namesake })
+  expect(others.variants.map(({ entry }) => entry.designation)).toEqual(['17-225'])
+  const { ids } = await library.call('caliber.bases', { caliberId: null, maker: 'Verrin', basedOn: '17-221' })
+  expect(ids).toEqual([near, id])
+})
+
+test('calibers based on each other in a ring are variants of each other once', async () => {
+  const stored = await temporaryLibrary()
+  const one = await store(stored, entryOf('Verrin', '1', { basedOn: '2' }))
+  const two = await store(stored, entryOf('Verrin', '2', { basedOn: '1' }))
+  expect((await variantsOf(stored, one)).map(({ id }) => id)).toEqual([two])
+  expect((await lineOf(stored, readEntry(variant).caliber, null)).map(({ id }) => id)).toEqual([])
 })
