@@ -1,15 +1,15 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import { Link, useLocation } from 'wouter'
+import { useLocation } from 'wouter'
 import type { CallOutput } from '../../core/api/contract.ts'
 import type { Source } from '../../core/exchange/library-file.ts'
-import { labelOf } from '../../core/record/label-of.ts'
 import { wordSourceUnits } from '../../core/record/source-units.ts'
-import { useChange, useSources, useSourceUses } from '../api/hooks.ts'
+import { useChange, useSources } from '../api/hooks.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { languageName } from '../components/language-names.ts'
 import { say } from '../components/say.ts'
 import { SourceForm } from './source-form.tsx'
+import { SourceUses } from './source-uses.tsx'
 import './sources-page.css'
 
 type Shelved = CallOutput<'sources.list'>['sources'][number]
@@ -27,38 +27,6 @@ const describe = ({ author, year, edition, language, unitsAsPrinted }: Source): 
   ]
     .filter((part) => part !== undefined && part !== '')
     .join(', ')
-
-/** More values of one caliber than this are named when asked for. */
-const shownAtOnce = 6
-
-/** The calibers of which values rest on a source, each with its fields. */
-const Uses = ({ sourceKey }: { sourceKey: string }) => {
-  const { data, error } = useSourceUses(sourceKey)
-  if (error) return <p className="problem">{failureText(error)}</p>
-  if (!data) return null
-  return (
-    <div className="source-uses">
-      <ul aria-label="Calibers that rest on it">
-        {data.uses.map(({ caliberId, maker, designation, keys }) => (
-          <li key={caliberId}>
-            <Link href={`/caliber/${caliberId}`}>
-              {maker} {designation}
-            </Link>{' '}
-            {keys.length > shownAtOnce ? (
-              <details className="quiet">
-                <summary>{keys.length} values</summary>
-                {keys.map(labelOf).join(', ')}
-              </details>
-            ) : (
-              <span className="quiet">{keys.map(labelOf).join(', ')}</span>
-            )}
-          </li>
-        ))}
-      </ul>
-      {data.total > data.uses.length && <p className="quiet">and {data.total - data.uses.length} calibers more</p>}
-    </div>
-  )
-}
 
 /** The shelf: handbooks, sheets and own measurements, with what rests on each. */
 export const SourcesPage = () => {
@@ -220,7 +188,7 @@ export const SourcesPage = () => {
                       {refusal.text}
                     </p>
                   )}
-                  {shown === source.key && source.values > 0 && <Uses sourceKey={source.key} />}
+                  {shown === source.key && source.values > 0 && <SourceUses sourceKey={source.key} />}
                 </>
               )}
             </li>
