@@ -82,12 +82,12 @@ const rooms: readonly Room[] = [
       'lucide-react',
       '@fontsource*',
       'papaparse',
-      'vite',
-      '@vitejs/*',
-      'node:url',
+      'pdfjs-dist',
+      'pdfjs-dist/*',
     ],
     mayLater: true,
   },
+  { room: 'renderer/vite.config.ts', may: ['vite', '@vitejs/*', node] },
 ]
 
 const covers = (allowed: string, target: string): boolean =>
