@@ -10,7 +10,7 @@ export const FamilyLine = ({ id, caliber }: { id: number; caliber: Caliber }) =>
   const variants = useVariants(id)
   if (basedOn === undefined && variants.length === 0) return null
   return (
-    <p className="quiet family">
+    <p className="quiet other-names family">
       {basedOn !== undefined && (
         <>Based on {baseId === undefined ? basedOn : <Link href={`/caliber/${baseId}`}>{basedOn}</Link>}. </>
       )}
