@@ -27,7 +27,7 @@ export const useLook = () => {
     const dark = matchMedia('(prefers-color-scheme: dark)')
     const apply = () => {
       const shown = theme === 'system' ? (dark.matches ? 'night' : 'day') : theme
-      document.documentElement.dataset['theme'] = shown
+      document.documentElement.dataset.theme = shown
     }
     apply()
     keep('theme', theme)

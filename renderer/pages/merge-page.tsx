@@ -25,7 +25,7 @@ const useCandidates = (id: number, entry: CaliberEntry | undefined, words: strin
     queryKey: ['calibers.near', id, entry],
     queryFn: () => {
       const { maker = '', designation = '', fields = {} } = entry ?? {}
-      const others = (fields['alsoKnownAs'] ?? []).flatMap(({ printed }) => readNames(printed)).slice(0, 50)
+      const others = (fields.alsoKnownAs ?? []).flatMap(({ printed }) => readNames(printed)).slice(0, 50)
       const alsoKnownAs = others.map((name) => name.slice(0, 200))
       const names = { maker: maker.slice(0, 200), designation: designation.slice(0, 200), alsoKnownAs }
       return call('calibers.near', { ...names, except: id, limit: 10 })

@@ -31,7 +31,7 @@ const Changed = ({ change }: { change: RevisionChange }) => {
       ? ''
       : 'title' in state && isSource
         ? String(state.title)
-        : `${state['maker']} ${state['designation']}`
+        : `${state.maker} ${state.designation}`
   return (
     <section className="changed">
       <h3>

@@ -53,7 +53,7 @@ export const SourcesPage = () => {
   // biome-ignore lint/correctness/useExhaustiveDependencies: once the shelf shows what was asked for, the focus goes there
   useEffect(() => {
     const wanted = focusNext.current
-    const title = wanted === null ? titles()[0] : titles().find((each) => each.dataset['key'] === wanted)
+    const title = wanted === null ? titles()[0] : titles().find((each) => each.dataset.key === wanted)
     if (title === undefined || editing !== null || (arrived.current && wanted === null)) return
     arrived.current = true
     focusNext.current = null
@@ -92,7 +92,7 @@ export const SourcesPage = () => {
       },
     )
   }
-  const inHand = () => shelf.find(({ key }) => key === (document.activeElement as HTMLElement | null)?.dataset['key'])
+  const inHand = () => shelf.find(({ key }) => key === (document.activeElement as HTMLElement | null)?.dataset.key)
   const add = () => {
     setEditing('')
     setRefusal(null)

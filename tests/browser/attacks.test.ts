@@ -79,9 +79,9 @@ const attack = (page: Page, target: string, token: string): Promise<Record<strin
       form.submit()
       await answered
       try {
-        got['form'] = frame?.contentDocument?.body.textContent || 'nothing'
+        got.form = frame?.contentDocument?.body.textContent || 'nothing'
       } catch {
-        got['form'] = 'nothing'
+        got.form = 'nothing'
       }
 
       const loaded = (tag: 'img' | 'script', path: string) =>
@@ -92,10 +92,10 @@ const attack = (page: Page, target: string, token: string): Promise<Record<strin
           element.src = `${target}${path}`
           document.body.append(element)
         })
-      got['image'] = await loaded('img', '/api/calibers.page')
-      got['script'] = await loaded('script', '/api/calibers.page')
+      got.image = await loaded('img', '/api/calibers.page')
+      got.script = await loaded('script', '/api/calibers.page')
 
-      got['WebSocket'] = await new Promise<string>((done) => {
+      got.WebSocket = await new Promise<string>((done) => {
         const socket = new WebSocket(`${target.replace('http', 'ws')}/api/calibers.page`)
         socket.onopen = () => done('open')
         socket.onerror = () => done('nothing')

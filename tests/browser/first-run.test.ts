@@ -136,7 +136,7 @@ inChromium('from an empty library to the spring on the bench', ({ open, visit })
     const { page } = await open({ demo: true, colorScheme: 'light' })
     const look = () =>
       page.evaluate(() => ({
-        theme: document.documentElement.dataset['theme'],
+        theme: document.documentElement.dataset.theme,
         px: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
       }))
     const before = await look()

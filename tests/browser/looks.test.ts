@@ -25,6 +25,11 @@ const openCaliber = async (page: Page, designation: string) => {
   await page.locator('article.caliber').waitFor()
 }
 
+const openPage = async (page: Page, hash: string, heading: string) => {
+  await goTo(page, hash)
+  await page.getByRole('heading', { level: 1, name: heading }).waitFor()
+}
+
 /** The form with a value that cannot be read, one that is unusual and a proof that disagrees. */
 const spoilForm = async (page: Page) => {
   await openCaliber(page, '8-310')
@@ -64,6 +69,11 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
       .setInputFiles({ name: 'table.csv', mimeType: 'text/csv', buffer: Buffer.from(table) })
     await page.getByRole('region', { name: 'What would be done' }).waitFor()
   },
+  'the sources': (page) => openPage(page, '#/sources', 'Sources'),
+  'the history': (page) => openPage(page, '#/history', 'History'),
+  'the glossary': (page) => openPage(page, '#/glossary', 'Glossary'),
+  'a table': (page) => openPage(page, '#/table', 'Enter a table'),
+  'a merge': (page) => openPage(page, '#/caliber/1/merge', 'Merge another caliber'),
   'the commands': async (page) => {
     await page.locator('#caliber-0').waitFor()
     await page.keyboard.press('Control+k')
@@ -98,7 +108,7 @@ const wordsOfOutcomes = (page: Page) =>
     })),
   )
 
-const pdfToText = (process.env['PATH'] ?? '').split(delimiter).some((folder) => existsSync(join(folder, 'pdftotext')))
+const pdfToText = (process.env.PATH ?? '').split(delimiter).some((folder) => existsSync(join(folder, 'pdftotext')))
 if (!pdfToText) console.warn('Left out: what is printed is not read back, because there is no pdftotext.')
 
 /** What the other theme can break: all else is the same page. */
@@ -111,7 +121,7 @@ inChromium('looks', ({ open, newFile }) => {
     await empty.page.getByRole('heading', { name: 'This library is empty' }).waitFor()
     const found: Record<string, string[]> = { 'an empty library': await seriousFindings(empty.page, rules) }
     const { page } = await open({ colorScheme: theme, demo: true })
-    expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe(
       theme === 'dark' ? 'night' : 'day',
     )
     for (const [name, come] of Object.entries(places)) {

@@ -14,7 +14,7 @@ inChromium('several readings of one value', ({ open, visit }) => {
     ] as const)
       await call('source.save', { source: { key, title } })
     const entry = entryOf('Verrin', '17-220', { fourthWheel: '80' })
-    entry.fields['thirdWheel'] = [
+    entry.fields.thirdWheel = [
       { printed: '57', source: 'hb1', page: '44', chosen: true },
       { printed: '75', source: 'hb2', page: '9' },
       { printed: '74' },
@@ -53,7 +53,7 @@ inChromium('several readings of one value', ({ open, visit }) => {
     await shown.waitFor()
     expect(await shown.textContent()).toMatch(/75.*counted on the watch.*also 57/)
     expect(await mouse()).toBeNull()
-    expect((await call('caliber.read', { id })).entry.fields['thirdWheel']).toEqual([
+    expect((await call('caliber.read', { id })).entry.fields.thirdWheel).toEqual([
       { printed: '57', source: 'hb1', page: '44', chosen: false },
       { printed: '75', source: 'hb2', page: '9', note: 'counted on the watch', chosen: true },
     ])

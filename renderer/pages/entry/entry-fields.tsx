@@ -44,7 +44,7 @@ const none: readonly FoundProblem[] = []
 export const walkByKey = (event: KeyboardEvent<HTMLElement>): void => {
   const { target, key } = event
   if (event.ctrlKey || event.metaKey || event.altKey || event.nativeEvent.isComposing) return
-  if (!(target instanceof HTMLElement) || target.dataset['cell'] === undefined) return
+  if (!(target instanceof HTMLElement) || target.dataset.cell === undefined) return
   const arrow = target instanceof HTMLInputElement && (key === 'ArrowDown' || key === 'ArrowUp')
   if (key !== 'Enter' && !arrow) return
   event.preventDefault()

@@ -224,7 +224,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
   })
 
   const removeLine = (event: KeyboardEvent<HTMLElement>) => {
-    const [list = '', line] = event.target instanceof HTMLElement ? (event.target.dataset['cell'] ?? '').split('.') : []
+    const [list = '', line] = event.target instanceof HTMLElement ? (event.target.dataset.cell ?? '').split('.') : []
     if (!event.ctrlKey || event.key !== 'Backspace' || !isListKey(list)) return
     event.preventDefault()
     dispatch({ type: 'remove-line', list, line: Number(line) })
@@ -283,7 +283,7 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
           removeLine(event)
           walkByKey(event)
         }}
-        onFocus={({ target }) => target.dataset['cell'] !== undefined && setCell(target.dataset['cell'])}
+        onFocus={({ target }) => target.dataset.cell !== undefined && setCell(target.dataset.cell)}
       >
         <div className="entry-bar">
           <SourceBar

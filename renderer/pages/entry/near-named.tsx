@@ -17,7 +17,7 @@ interface NearNamedProps {
 
 /** Says, while a name is typed, which calibers of the library may be the same, spelt otherwise; never in the way. */
 export const NearNamed = ({ entry, caliberId }: NearNamedProps) => {
-  const others = chosenReading(entry.fields['alsoKnownAs'])?.printed ?? ''
+  const others = chosenReading(entry.fields.alsoKnownAs)?.printed ?? ''
   const typed = JSON.stringify([entry.maker.trim().slice(0, 200), entry.designation.trim().slice(0, 200), others])
   const [asked, setAsked] = useState('')
   useEffect(() => {

@@ -28,7 +28,7 @@ export const keyboardOf = async (page: Page): Promise<Keyboard> => {
     presses += text.length
     await page.keyboard.type(text)
   }
-  const cell = () => page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset['cell'] ?? '')
+  const cell = () => page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset.cell ?? '')
   const goOnTo = async (wanted: string) => {
     for (let steps = 0; (await cell()) !== wanted; steps += 1) {
       if (steps > 60) throw new Error(`Enter never came to ${wanted}; it stands at ${await cell()}`)

@@ -10,11 +10,11 @@ import { openService } from '../../../electron/service/open-service.ts'
 const home = join(import.meta.dirname, '../../..')
 
 /** Where the browser is; another place can be named, but none is ever fetched. */
-const chromiumProgram = process.env['LIGNEBOOK_CHROMIUM'] ?? '/usr/bin/chromium'
+const chromiumProgram = process.env.LIGNEBOOK_CHROMIUM ?? '/usr/bin/chromium'
 
 /** Why the tests in the browser are left out, or null where they run; under CI a missing browser is a failure. */
 export const leftOut: string | null =
-  existsSync(chromiumProgram) || process.env['CI'] ? null : `there is no Chromium at ${chromiumProgram}`
+  existsSync(chromiumProgram) || process.env.CI ? null : `there is no Chromium at ${chromiumProgram}`
 
 export const startChromium = (...args: string[]): Promise<Browser> =>
   chromium.launch({

@@ -40,10 +40,10 @@ test('a size number under lignes stays refused, and so does a size that no watch
 
 test('without source there is no origin, and without page none of the page', () => {
   const row = readTableRow(['17-220', '17'], columns, verrin)
-  expect(entryOfTableRow(row, columns, { source: '', page: '44' }).fields['diameterMm']).toEqual([
+  expect(entryOfTableRow(row, columns, { source: '', page: '44' }).fields.diameterMm).toEqual([
     { printed: "17'''", chosen: true },
   ])
-  expect(entryOfTableRow(row, columns, { source: 'a', page: ' ' }).fields['diameterMm']).toEqual([
+  expect(entryOfTableRow(row, columns, { source: 'a', page: ' ' }).fields.diameterMm).toEqual([
     { printed: "17'''", source: 'a', chosen: true },
   ])
 })

@@ -36,7 +36,7 @@ describe('a file that cannot be read is refused with its place', () => {
   ])('%s', (text, where) => {
     const failure = refusal(text)
     expect(failure).toMatchObject({ code: 'file-not-readable', details: { file: 'book.json', where } })
-    expect(failure?.details['what']).toMatch(/.{20,}/)
+    expect(failure?.details.what).toMatch(/.{20,}/)
   })
 
   test('a byte order mark is passed over', () => {

@@ -10,7 +10,7 @@ const entry = (fields: Record<string, EntryReading[]>): CaliberEntry => ({
   fields,
 })
 const barrelTeeth = (stored: EntryReading[], said: EntryReading) =>
-  layOver(entry({ barrelTeeth: stored }), entry({ barrelTeeth: [said] })).fields['barrelTeeth']
+  layOver(entry({ barrelTeeth: stored }), entry({ barrelTeeth: [said] })).fields.barrelTeeth
 
 test('what the table says is chosen, and what another source says stays beside it', () => {
   const stored = [{ printed: '78', source: 'a', note: 'seen', chosen: true }]

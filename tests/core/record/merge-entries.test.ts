@@ -57,7 +57,7 @@ describe('two records of one caliber', () => {
     )
     expect(merged.names).toEqual(['17220', 'Verin 17220', 'Reise'])
     expect(readEntry(merged.entry).caliber.values.alsoKnownAs).toEqual(['V. 17', '17220', 'Verin 17220', 'Reise'])
-    expect(merged.entry.fields['alsoKnownAs']?.[0]).toEqual({ printed: 'V. 17', source: 'a' })
+    expect(merged.entry.fields.alsoKnownAs?.[0]).toEqual({ printed: 'V. 17', source: 'a' })
   })
 
   test('lines of a list that say no more are not doubled; others are added', () => {

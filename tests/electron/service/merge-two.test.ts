@@ -24,7 +24,7 @@ test('caliber.merge proves the merged caliber, keeps both readings and is taken 
   await library.call('caliber.merge', { keep, from })
   expect((await rows()).map(({ id, disagree }) => [id, disagree > 0])).toEqual([[keep, true]])
   const { entry } = await library.call('caliber.read', { id: keep })
-  expect(entry.fields['thirdWheel']).toEqual([{ printed: '57', chosen: true }, { printed: '75' }])
+  expect(entry.fields.thirdWheel).toEqual([{ printed: '57', chosen: true }, { printed: '75' }])
   expect((await library.call('library.status', {})).undo).toBe('merging of Verrin 17220 A into Verrin 17-220')
   await library.call('history.undo', {})
   expect(await exported()).toBe(before)

@@ -29,7 +29,7 @@ test('typing in one field is one step, and is taken back and done again as one',
 test('coming back to a field after leaving it is a step of its own', () => {
   const typed = run([type('thirdWheel', '57'), { type: 'leave-cell' }, type('thirdWheel', '75')])
   expect(typed.past).toHaveLength(2)
-  expect(run([{ type: 'undo' }], typed).entry.fields['thirdWheel']).toEqual([{ printed: '57' }])
+  expect(run([{ type: 'undo' }], typed).entry.fields.thirdWheel).toEqual([{ printed: '57' }])
 })
 
 test('source and page ride along on values typed from then on', () => {
@@ -42,7 +42,7 @@ test('source and page ride along on values typed from then on', () => {
 
 test('a value corrected later keeps its own source', () => {
   const { entry } = run([hold('hb1', '44'), type('thirdWheel', '57'), hold('hb2', '9'), type('thirdWheel', '75')])
-  expect(entry.fields['thirdWheel']).toEqual([{ printed: '75', source: 'hb1', page: '44' }])
+  expect(entry.fields.thirdWheel).toEqual([{ printed: '75', source: 'hb1', page: '44' }])
 })
 
 test('a value emptied and typed anew takes the source in hand', () => {
@@ -53,7 +53,7 @@ test('a value emptied and typed anew takes the source in hand', () => {
     type('thirdWheel', ''),
     type('thirdWheel', '75'),
   ])
-  expect(entry.fields['thirdWheel']).toEqual([{ printed: '75', source: 'hb2' }])
+  expect(entry.fields.thirdWheel).toEqual([{ printed: '75', source: 'hb2' }])
 })
 
 test('a second reading stands beside the first and is chosen, and the first can be chosen again', () => {
@@ -64,12 +64,12 @@ test('a second reading stands beside the first and is chosen, and the first can 
     { type: 'add-reading', key: 'thirdWheel' },
     type('thirdWheel', '74'),
   ])
-  expect(two.entry.fields['thirdWheel']).toEqual([
+  expect(two.entry.fields.thirdWheel).toEqual([
     { printed: '75', source: 'hb1', page: '44', chosen: false },
     { printed: '74', source: 'hb2', page: '9', chosen: true },
   ])
   const { entry } = run([{ type: 'choose-reading', key: 'thirdWheel', index: 0 }], two)
-  expect(entry.fields['thirdWheel']?.map(({ chosen }) => chosen)).toEqual([true, false])
+  expect(entry.fields.thirdWheel?.map(({ chosen }) => chosen)).toEqual([true, false])
 })
 
 test('maker and designation stand at the head of the entry and carry no source', () => {
@@ -92,7 +92,7 @@ test('typing in the blank line at the end of a list makes it a line, and it can 
 
 test('the source in hand can be given to values that have none', () => {
   const { entry } = run([type('thirdWheel', '75'), hold('hb1', '44'), { type: 'give-source', keys: ['thirdWheel'] }])
-  expect(entry.fields['thirdWheel']).toEqual([{ printed: '75', source: 'hb1', page: '44' }])
+  expect(entry.fields.thirdWheel).toEqual([{ printed: '75', source: 'hb1', page: '44' }])
 })
 
 test('whatever is done can be taken back to the beginning and done again', () => {
@@ -136,21 +136,21 @@ const size = (printed: string): EntryAction => ({ type: 'type-value', key: 'diam
 
 test('a bare size under a source in lignes is kept with its unit from the first key stroke, and shown as typed', () => {
   const typing = run([size('1'), size('17')], inLignes)
-  expect(typing.entry.fields['diameterMm']).toEqual([{ printed: "17'''", source: 'hb1', page: '44' }])
+  expect(typing.entry.fields.diameterMm).toEqual([{ printed: "17'''", source: 'hb1', page: '44' }])
   expect(typing.typed).toEqual({ cell: 'diameterMm', text: '17' })
   expect(run([{ type: 'leave-cell' }], typing).typed).toBeNull()
   expect(run([{ type: 'undo' }], typing).typed).toBeNull()
 })
 
 test('a unit that is typed counts, and a value corrected later is in the unit of its own source', () => {
-  expect(run([size('38.35 mm')], inLignes).entry.fields['diameterMm']?.[0]?.printed).toBe('38.35 mm')
+  expect(run([size('38.35 mm')], inLignes).entry.fields.diameterMm?.[0]?.printed).toBe('38.35 mm')
   const corrected = run([size('17'), hold('hb2', ''), size('18')], inLignes)
-  expect(corrected.entry.fields['diameterMm']).toEqual([{ printed: "18'''", source: 'hb1', page: '44' }])
+  expect(corrected.entry.fields.diameterMm).toEqual([{ printed: "18'''", source: 'hb1', page: '44' }])
   const other = run([hold('hb2', ''), size('38')], inLignes)
-  expect(other.entry.fields['diameterMm']).toEqual([{ printed: '38', source: 'hb2' }])
+  expect(other.entry.fields.diameterMm).toEqual([{ printed: '38', source: 'hb2' }])
 })
 
 test('the units of a source that came to the shelf while typing are known from then on', () => {
   const known = run([{ type: 'know-units', units: { hb3: 'inch' } }, hold('hb3', ''), size('1.5')], inLignes)
-  expect(known.entry.fields['diameterMm']?.[0]?.printed).toBe('1.5"')
+  expect(known.entry.fields.diameterMm?.[0]?.printed).toBe('1.5"')
 })

@@ -28,7 +28,7 @@ test('where the chosen reading was emptied, the one that is left is chosen', () 
       ],
     },
   })
-  expect(fields['springLengthMm']?.map(({ chosen }) => chosen)).toEqual([true, false])
+  expect(fields.springLengthMm?.map(({ chosen }) => chosen)).toEqual([true, false])
 })
 
 test('names in a cell are a list, with commas between them', () => {

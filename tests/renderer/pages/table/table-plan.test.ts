@@ -36,7 +36,7 @@ const briefly = ({ items, rows }: ReturnType<typeof planOf>) =>
     rows[index],
     caliberId,
     entry.designation,
-    entry.fields['heightMm']?.[0]?.printed,
+    entry.fields.heightMm?.[0]?.printed,
   ])
 
 test('duplicates know the row of their twin', () => {
