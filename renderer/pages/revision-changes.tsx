@@ -27,11 +27,7 @@ const Changed = ({ change }: { change: RevisionChange }) => {
     : compareEntries(change.before, change.after).map(wordDifference)
   const state = change.after ?? change.before
   const name =
-    state === null
-      ? ''
-      : 'title' in state && isSource
-        ? String(state.title)
-        : `${state.maker} ${state.designation}`
+    state === null ? '' : 'title' in state && isSource ? String(state.title) : `${state.maker} ${state.designation}`
   return (
     <section className="changed">
       <h3>

@@ -147,7 +147,7 @@ inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
 
     await keys.press('Control+s')
     await page.waitForURL(/#\/caliber\/\d+$/)
-    await page.getByRole('heading', { name: 'Aldervane 17-430' }).waitFor()
+    await page.locator('article.caliber h1', { hasText: 'Aldervane 17-430' }).waitFor()
     console.log(
       `key presses per value: ${(keys.count() / typed.length).toFixed(1)} (${keys.count()} for ${typed.length} values)`,
     )
@@ -166,7 +166,7 @@ inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
     await again.locator('.count', { hasText: `${demoCalibers + 1} calibers` }).waitFor()
     expect(await (await findByWords(again, '17430')).textContent()).toBe('The designation is 17-430.')
     await again.keyboard.press('Enter')
-    await again.getByRole('heading', { name: 'Aldervane 17-430' }).waitFor()
+    await again.locator('article.caliber h1', { hasText: 'Aldervane 17-430' }).waitFor()
     expect(await again.locator('.source-mark', { hasText: 'quellin-1931 p. 44' }).count()).toBeGreaterThan(10)
   })
 
@@ -294,7 +294,7 @@ inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
     expect(await row.locator('.entry-others').textContent()).toContain('+1 more')
 
     await page.keyboard.press('Control+s')
-    await page.getByRole('heading', { name: 'Brandsma 9-2' }).waitFor()
+    await page.locator('article.caliber h1', { hasText: 'Brandsma 9-2' }).waitFor()
     const shown = page.locator('.value-cell', { hasText: 'Barrel teeth' })
     expect(await shown.locator('.value').textContent()).toBe('80')
     expect(await shown.locator('.other-reading').textContent()).toContain('also 78')

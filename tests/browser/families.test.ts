@@ -28,7 +28,7 @@ inChromium('a variant and its base', ({ open, visit }) => {
     await page.evaluate((caliber) => {
       location.hash = `#/caliber/${caliber}`
     }, id)
-    await page.getByRole('heading', { level: 1, name: '17-221' }).waitFor()
+    await page.locator('article.caliber h1', { hasText: '17-221' }).waitFor()
     const third = page.locator('.value-cell.inherited', { hasText: 'Third wheel' })
     await third.waitFor()
     expect(await third.textContent()).toMatch(/75.*from 17-220/)
@@ -66,9 +66,9 @@ inChromium('a variant and its base', ({ open, visit }) => {
     const family = page.locator('.family')
     await family.getByText('2 variants follow it: 17-221, 17-222.').waitFor()
     await family.getByRole('link', { name: '17-222' }).click()
-    await page.getByRole('heading', { level: 1, name: '17-222' }).waitFor()
+    await page.locator('article.caliber h1', { hasText: '17-222' }).waitFor()
     await family.getByRole('link', { name: '17-220' }).click()
-    await page.getByRole('heading', { level: 1, name: '17-220' }).waitFor()
+    await page.locator('article.caliber h1', { hasText: '17-220' }).waitFor()
 
     await page.keyboard.press('e')
     const affected = page.locator('.entry-variants')

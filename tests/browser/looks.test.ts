@@ -121,9 +121,7 @@ inChromium('looks', ({ open, newFile }) => {
     await empty.page.getByRole('heading', { name: 'This library is empty' }).waitFor()
     const found: Record<string, string[]> = { 'an empty library': await seriousFindings(empty.page, rules) }
     const { page } = await open({ colorScheme: theme, demo: true })
-    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe(
-      theme === 'dark' ? 'night' : 'day',
-    )
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe(theme === 'dark' ? 'night' : 'day')
     for (const [name, come] of Object.entries(places)) {
       await goTo(page, '#/')
       await page.reload()
