@@ -5,6 +5,7 @@ import { useChange, useHistory } from '../api/hooks.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { say } from '../components/say.ts'
+import { walkLines } from '../components/walk-lines.ts'
 import { RevisionChanges } from './revision-changes.tsx'
 import './history-page.css'
 
@@ -68,15 +69,7 @@ export const HistoryPage = ({ open }: { open: number | undefined }) => {
       run: () => go(open === undefined ? '/' : '/history'),
     },
   ])
-  const walk = (event: KeyboardEvent) => {
-    const all = lines()
-    const at = all.findIndex((line) => line === document.activeElement)
-    if (at < 0) return
-    if (event.key === 'ArrowDown') all[at + 1]?.focus()
-    else if (event.key === 'ArrowUp') all[at - 1]?.focus()
-    else return
-    event.preventDefault()
-  }
+  const walk = (event: KeyboardEvent) => walkLines(event, lines())
 
   return (
     <article className="history">

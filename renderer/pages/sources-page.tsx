@@ -8,6 +8,7 @@ import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { languageName } from '../components/language-names.ts'
 import { say } from '../components/say.ts'
+import { walkLines } from '../components/walk-lines.ts'
 import { SourceForm } from './source-form.tsx'
 import { SourceUses } from './source-uses.tsx'
 import './sources-page.css'
@@ -110,15 +111,7 @@ export const SourcesPage = () => {
     },
     { label: 'Back to the list', keys: ['Escape'], run: () => go('/') },
   ])
-  const walk = (event: KeyboardEvent) => {
-    const all = titles()
-    const at = all.findIndex((title) => title === document.activeElement)
-    if (at < 0) return
-    if (event.key === 'ArrowDown') all[at + 1]?.focus()
-    else if (event.key === 'ArrowUp') all[at - 1]?.focus()
-    else return
-    event.preventDefault()
-  }
+  const walk = (event: KeyboardEvent) => walkLines(event, titles())
 
   return (
     <article className="sources">
