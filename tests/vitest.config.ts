@@ -28,8 +28,6 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           fileParallelism: false,
-          // A real browser on a busy machine can miss a wait; what fails twice is a fault.
-          retry: 1,
         },
       },
     ],
