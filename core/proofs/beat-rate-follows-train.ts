@@ -12,6 +12,8 @@ const wholeVibration = 0.5
 export const beatRateFollowsTrain = defineProof({
   id: 'beat-rate-follows-train',
   title: 'Beat rate follows the train',
+  meaning:
+    'The counts of the train fix the beat rate to the vibration; where they give another than is stated, a count or the rate is misprinted, or a wheel is foreign.',
   needs: ['beatRateVph', 'centreWheel', 'thirdPinion', 'thirdWheel', 'escapePinion', 'escapeTeeth'],
   uses: ['fourthPinion', 'fourthWheel', 'fifthPinion', 'fifthWheel', 'hoursPerCentreTurn'],
   lists: [],
@@ -26,6 +28,7 @@ export const beatRateFollowsTrain = defineProof({
   validity:
     'Any plain train from the centre wheel to the escape wheel. A train without counts for a fourth arbor is read as ' +
     'having none only where it gives the stated rate so.',
+  reasons: ['rate-agrees', 'rate-near', 'rate-differs'],
   missingBesides: (values) => {
     const missing: ('fourthPinion' | 'fourthWheel' | 'fifthPinion' | 'fifthWheel')[] = []
     if (values.fourthPinion === undefined && values.fourthWheel === undefined) {

@@ -5,8 +5,8 @@ import type { DeclaredValues, Proof, ProofDefinition } from './proof.ts'
  * Makes a proof from its definition. The judge is called only when every need is stated, nothing is missing
  * besides, and every list it declares has a line; otherwise the runner answers 'cannot-check' and names what is missing.
  */
-export const defineProof = <const N extends CaliberFieldKey, const U extends CaliberFieldKey>(
-  definition: ProofDefinition<N, U>,
+export const defineProof = <const N extends CaliberFieldKey, const U extends CaliberFieldKey, const R extends string>(
+  definition: ProofDefinition<N, U, R>,
 ): Proof => {
   const { judge, missingBesides, ...rest } = definition
   return {

@@ -33,6 +33,8 @@ const used = [
 export const goingHoursFollowSpring = defineProof({
   id: 'going-hours-follow-spring',
   title: 'Going hours follow the spring',
+  meaning:
+    'The turns of the spring, at the barrel’s speed, last as long as the stated hours of going; where they fall short, spring, barrel or train is not as designed.',
   needs: ['goingHours'],
   uses: used,
   lists: [],
@@ -50,6 +52,7 @@ export const goingHoursFollowSpring = defineProof({
   validity:
     'Going barrels. Turns are those of the ring model, or of the stop work where they are fewer. With a slipping bridle ' +
     'full wind is set by the slip, so the figure is an upper bound.',
+  reasons: ['hours-agree', 'hours-short', 'hours-over'],
   missingBesides: (values) => {
     const missing: string[] = missingCounts(values, stagesToCentre(values))
     const sizes = values.stopWorkTurns === undefined ? barrelSizeKeys.filter((key) => values[key] === undefined) : []

@@ -7,6 +7,8 @@ import { fractionsOf } from './train-working.ts'
 export const hourHandFollowsMinuteHand = defineProof({
   id: 'hour-hand-follows-minute-hand',
   title: 'Hour hand follows the minute hand',
+  meaning:
+    'The motion work brings the hour hand once round in twelve turns of the minute hand, or in twenty-four; any other count of teeth makes the hands disagree within hours.',
   needs: ['cannonPinion', 'minuteWheel', 'minutePinion', 'hourWheel'],
   uses: ['dialHours'],
   lists: [],
@@ -16,6 +18,7 @@ export const hourHandFollowsMinuteHand = defineProof({
   },
   source: 'W. L. Goodrich, The Modern Clock, 1905, p. 293; W. Derham, The Artificial Clock-maker, 1696, pp. 121–122',
   validity: 'Motion work of two pairs from the cannon pinion: cannon to minute wheel, minute pinion to hour wheel.',
+  reasons: ['hour-hand-true', 'hour-hand-false'],
   judge: (values) => {
     const { cannonPinion, minuteWheel, minutePinion, hourWheel } = values
     const stated = values.dialHours === '24' ? 24 : 12

@@ -4,6 +4,8 @@ import { defineProof } from './define-proof.ts'
 export const jewelsAddUp = defineProof({
   id: 'jewels-add-up',
   title: 'Jewels add up',
+  meaning:
+    'The jewels listed by place come to the total that is stated; where they do not, a place is left out or counted twice.',
   needs: ['jewelsStated'],
   uses: [],
   lists: ['jewels'],
@@ -13,6 +15,7 @@ export const jewelsAddUp = defineProof({
   },
   source: 'common practice',
   validity: 'Movements whose jewels are listed by place in full.',
+  reasons: ['jewels-agree', 'jewels-short', 'jewels-over'],
   judge: (values, { lists }) => {
     const stated = values.jewelsStated
     let found = 0

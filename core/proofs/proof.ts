@@ -14,8 +14,8 @@ export interface WorkingStep {
   readonly gives: number | string
 }
 
-/** What a proof found, as data. `core/wording` makes the sentence, last. */
-export type Judgement =
+/** What a proof found, as data. `core/wording` makes the sentence, last. `R` are the reasons that the proof declares. */
+export type Judgement<R extends string = string> =
   | {
       readonly outcome: 'agrees' | 'disagrees' | 'doubtful'
       readonly stated: number | null
@@ -26,7 +26,7 @@ export type Judgement =
       readonly allowed: number | null
       readonly working: readonly WorkingStep[]
       /** A code for the wording to choose its sentence by, with the figures it needs. */
-      readonly reason: string
+      readonly reason: R
       readonly details?: Readonly<Record<string, number | string>>
       /** The fields looked at, where the definition cannot name them beforehand. */
       readonly fields?: readonly CaliberFieldKey[]
@@ -43,11 +43,13 @@ export type DeclaredValues<N extends CaliberFieldKey, U extends CaliberFieldKey>
   readonly [K in N]: NonNullable<CaliberValues[K]>
 } & { readonly [K in U]?: CaliberValues[K] }
 
-export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFieldKey> {
+export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFieldKey, R extends string> {
   /** The statement that must be true; the file's name. */
   readonly id: string
   /** The statement as a heading: 'Beat rate follows the train'. */
   readonly title: string
+  /** One sentence for the glossary: what it holds up, and what follows where it fails. */
+  readonly meaning: string
   /** Fields without which nothing can be said; the runner names the missing ones. */
   readonly needs: readonly N[]
   /** Fields that are used where they are stated. */
@@ -61,14 +63,19 @@ export interface ProofDefinition<N extends CaliberFieldKey, U extends CaliberFie
   readonly source: string
   /** For which movements the rule holds. */
   readonly validity: string
+  /** Every reason that the judge can give; each has its sentence in `core/wording/findings`. */
+  readonly reasons: readonly R[]
   /** False where the statement says nothing of this caliber (no seconds hand, so nothing for it to turn). */
   readonly appliesTo?: (values: CaliberValues, readings: Caliber['readings']) => boolean
-  readonly judge: (values: DeclaredValues<N, U>, caliber: Omit<Caliber, 'values'>) => Judgement
+  readonly judge: (values: DeclaredValues<N, U>, caliber: Omit<Caliber, 'values'>) => Judgement<NoInfer<R>>
 }
 
 /** A proof with its field types forgotten, as the list and the runner hold it. */
 export interface Proof
-  extends Omit<ProofDefinition<CaliberFieldKey, CaliberFieldKey>, 'judge' | 'needs' | 'uses' | 'missingBesides'> {
+  extends Omit<
+    ProofDefinition<CaliberFieldKey, CaliberFieldKey, string>,
+    'judge' | 'needs' | 'uses' | 'missingBesides'
+  > {
   readonly needs: readonly CaliberFieldKey[]
   readonly uses: readonly CaliberFieldKey[]
   readonly judge: (caliber: Caliber) => Judgement

@@ -40,6 +40,8 @@ const trainKeys = [
 export const secondsHandTurnsOnceAMinute = defineProof({
   id: 'seconds-hand-turns-once-a-minute',
   title: 'Seconds hand turns once a minute',
+  meaning:
+    'The arbor that carries the seconds hand turns sixty times an hour; where the counts give another figure, one of them is wrong or the hand is not a seconds hand.',
   needs: ['secondsDisplay'],
   uses: trainKeys,
   lists: [],
@@ -51,6 +53,7 @@ export const secondsHandTurnsOnceAMinute = defineProof({
   validity:
     'Movements with a seconds hand on the fourth arbor (small, or direct in the centre), on a sweep pinion driven from ' +
     'the third arbor (indirect), or on the escape arbor of a train without a fourth.',
+  reasons: ['seconds-true', 'seconds-false'],
   appliesTo: (values) => values.secondsDisplay !== 'none',
   missingBesides: (values) => {
     if (values.secondsDisplay === undefined) return []

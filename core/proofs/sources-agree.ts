@@ -45,6 +45,8 @@ const stepOf = (conflict: ReadingConflict): WorkingStep => {
 export const sourcesAgree = defineProof({
   id: 'sources-agree',
   title: 'Sources agree',
+  meaning:
+    'Several readings of one field meet within the rounding with which they are printed; where they do not, one of the sources is in error.',
   needs: [],
   uses: [],
   lists: [],
@@ -57,6 +59,7 @@ export const sourcesAgree = defineProof({
   },
   source: 'common practice',
   validity: 'Fields with two readings or more. Remarks, names and gauge numbers are not held against each other.',
+  reasons: ['readings-agree', 'readings-differ'],
   judge: (_values, { readings }) => {
     const conflicts = readingConflicts(readings)
     const worst = conflicts.reduce<ReadingConflict | undefined>(

@@ -10,6 +10,8 @@ const borne = 0.17
 export const springFillsBarrel = defineProof({
   id: 'spring-fills-barrel',
   title: 'Spring fills the barrel',
+  meaning:
+    'The strip takes about half of the room between wall and arbor; with much more or less of it the spring turns fewer times, and beyond all of it does not go in.',
   needs: barrelSizeKeys,
   uses: ['springEnd', 'bridleThicknessMm'],
   lists: [],
@@ -22,6 +24,7 @@ export const springFillsBarrel = defineProof({
   source:
     'W. L. Goodrich, The Modern Clock, 1905, pp. 280–281, for the rule of half the space; the limits are derived here',
   validity: 'Flat springs in round barrels. A slipping bridle whose thickness is stated is taken off the barrel twice.',
+  reasons: ['fill-usual', 'fill-low', 'fill-high', 'fill-over'],
   judge: (values) => {
     const { barrelArborMm, springThicknessMm, springLengthMm } = values
     const barrelInsideMm = coilSpace(values, values.barrelInsideMm)

@@ -9,6 +9,8 @@ const looseMm = 0.25
 export const springStandsWithinBarrel = defineProof({
   id: 'spring-stands-within-barrel',
   title: 'Spring stands within the barrel',
+  meaning:
+    'The strip stands a little lower than the free height of the barrel; higher it binds under the lid, much lower it is not the spring of this barrel.',
   needs: ['barrelDepthMm', 'springHeightMm'],
   uses: [],
   lists: [],
@@ -21,6 +23,7 @@ export const springStandsWithinBarrel = defineProof({
   },
   source: 'H. Jendritzki, Die Zugfeder, Schweizerische Uhrmacher-Zeitung 12/1950, section 1 (extract)',
   validity: 'Closed barrels, with the depth taken from the floor to the lid.',
+  reasons: ['stands-free', 'stands-close', 'stands-loose', 'stands-proud'],
   judge: (values, { readings }) => {
     const { barrelDepthMm, springHeightMm } = values
     const clearance = plain(barrelDepthMm - springHeightMm)

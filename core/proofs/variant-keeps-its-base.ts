@@ -23,6 +23,8 @@ const chosenOf = (readings: Caliber['readings'], key: CaliberFieldKey, value: un
 export const variantKeepsItsBase = defineProof({
   id: 'variant-keeps-its-base',
   title: 'Variant keeps its base',
+  meaning:
+    'A variant keeps train and barrel of the caliber it is based on; where it states another figure, one of the two may be misprinted.',
   needs: ['basedOn'],
   uses: kept,
   lists: [],
@@ -35,6 +37,7 @@ export const variantKeepsItsBase = defineProof({
   },
   source: 'common practice',
   validity: 'Variants whose base is at hand. The mainspring itself and its hours are not compared.',
+  reasons: ['base-kept', 'base-unstated', 'base-differs'],
   judge: (values, { readings, base, inheritedKeys = [] }) => {
     if (base === undefined) return { outcome: 'cannot-check', missing: ['basedOn'] }
     const compared = kept.filter(

@@ -1,8 +1,7 @@
-import type { Judgement, WorkingStep } from '../proofs/proof.ts'
+import type { WorkingStep } from '../proofs/proof.ts'
 import { labelOf } from '../record/label-of.ts'
+import type { Judged } from './findings/judged.ts'
 import { listed } from './listed.ts'
-
-type Judged = Extract<Judgement, { working: unknown }>
 
 const differenceOf = ({ where: { field, variant, base } }: WorkingStep): string =>
   `${labelOf(String(field)).toLowerCase()} ${variant} against ${base}`

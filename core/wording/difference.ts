@@ -1,8 +1,11 @@
 import type { EntryReading, Source } from '../exchange/library-file.ts'
 import { type ListColumn, type ListKey, listFields } from '../fields/list-fields.ts'
 import type { EntryDifference } from '../record/compare-entries.ts'
+import type { Overrule } from '../proofs/severity.ts'
 import { labelOf } from '../record/label-of.ts'
 import { sameJson } from '../record/same-json.ts'
+import { proofTitle } from './proof-title.ts'
+import { overruleWords } from './severity.ts'
 
 /** A difference as a person reads it: what it is in, and what stood there before and after, line by line. */
 export interface WordedDifference {
@@ -44,7 +47,7 @@ const lineText = (list: ListKey, line: Readonly<Record<string, unknown>>): strin
 }
 
 /**
- * Says what stood before and after in one field, list or other part of a caliber.
+ * Says what stood before and after in one field, list, overrule or other part of a caliber.
  *
  * @example
  * wordDifference({ what: 'field', key: 'thirdWheel', before: [{ printed: '57' }], after: [{ printed: '75', source: 'manuel', page: '12' }] }).after // ['75 (manuel p. 12)']
@@ -67,6 +70,11 @@ export const wordDifference = (difference: EntryDifference): WordedDifference =>
             before: difference.before.map((line) => lineText(difference.key, line)),
             after: difference.after.map((line) => lineText(difference.key, line)),
           }
+    case 'overrule': {
+      const say = (overrule: Overrule | undefined) =>
+        overrule === undefined ? [] : [`${overruleWords[overrule.severity]}: ${overrule.reason}`]
+      return { key, label: `Overrule of “${proofTitle(key)}”`, before: say(difference.before), after: say(difference.after) }
+    }
     case 'other': {
       const say = (value: unknown) => (value === undefined ? [] : [plain(value)])
       return { key, label, before: say(difference.before), after: say(difference.after) }

@@ -4,18 +4,43 @@ import { figure } from './figure.ts'
 
 type Details = Readonly<Record<string, number | string>>
 
-const mm = (details: Details, key: string) => figure(Number(details[key] ?? 0), 3)
+const shown = (details: Details, key: string) => figure(Number(details[key] ?? 0), 3)
+
+/** Figures of the bench that are no field of a caliber. */
+const benchFigures: Readonly<Record<string, string>> = {
+  liftTimeMs: 'lift time',
+  amplitudeDeg: 'amplitude',
+  forkAngleDeg: 'angle of the fork',
+  leverRatio: 'ratio of fork to roller',
+  hertz: 'frequency',
+  inertiaMgCm2: 'moment of inertia',
+  stiffnessNmPerRad: 'stiffness of the hairspring',
+  massMg: 'mass of the ring',
+  radiusMm: 'radius of the ring',
+  torqueNm: 'torque',
+  angleDeg: 'angle',
+  inertia: 'inertia that is left',
+  stiffness: 'stiffness that is left',
+  length: 'length that is left',
+}
+const nameOf = (field: string) => benchFigures[field] ?? labelOf(field).toLowerCase()
 
 const sentences: Readonly<Record<OutsideRangeCode, (details: Details) => string>> = {
-  'not-positive': (d) => `The ${labelOf(String(d.field)).toLowerCase()} must be more than nothing. Correct it.`,
+  'not-positive': (d) => `The ${nameOf(String(d.field))} must be more than nothing. Correct it.`,
   'arbor-fills-barrel': (d) =>
-    `A barrel arbor of ${mm(d, 'barrelArborMm')} mm leaves no room in a barrel of ${mm(d, 'barrelInsideMm')} mm. ` +
+    `A barrel arbor of ${shown(d, 'barrelArborMm')} mm leaves no room in a barrel of ${shown(d, 'barrelInsideMm')} mm. ` +
     'Measure both again: the arbor at the hub, the barrel inside.',
   'bridle-fills-barrel': (d) =>
-    `A bridle of ${mm(d, 'bridleThicknessMm')} mm leaves no room in a barrel of ${mm(d, 'barrelInsideMm')} mm. Measure both again.`,
+    `A bridle of ${shown(d, 'bridleThicknessMm')} mm leaves no room in a barrel of ${shown(d, 'barrelInsideMm')} mm. Measure both again.`,
   'spring-overfills-barrel': (d) =>
     `The spring takes ${figure(Number(d.fill ?? 0) * 100, 1)} % of the free space, so it cannot be wound in this barrel ` +
     'and no turns follow. Check its length and thickness and the barrel’s sizes.',
+  'lift-outlasts-vibration': (d) =>
+    `A lift of ${shown(d, 'liftTimeMs')} ms outlasts a whole vibration, which takes ${shown(d, 'longestMs')} ms at ` +
+    `${figure(Number(d.beatRateVph ?? 0))} vph. Check the lift time and the beat rate.`,
+  'swing-within-lift': (d) =>
+    `An amplitude of ${shown(d, 'amplitudeDeg')}° ends within a lift angle of ${shown(d, 'liftAngleDeg')}°: the balance would not ` +
+    'swing free of the fork. Check both.',
 }
 
 /** Why a proof's figures lie outside the range of its formula, in plain words. */

@@ -1,12 +1,11 @@
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import { favouredReading } from '../proofs/favoured-reading.ts'
-import type { Judgement, WorkingStep } from '../proofs/proof.ts'
+import type { WorkingStep } from '../proofs/proof.ts'
 import type { Caliber } from '../record/caliber.ts'
 import { labelOf } from '../record/label-of.ts'
 import type { Reading } from '../record/reading.ts'
 import { figure } from './figure.ts'
-
-type Judged = Extract<Judgement, { working: unknown }>
+import type { Judged } from './findings/judged.ts'
 
 const place = (source?: number | string, page?: number | string): string =>
   source === undefined ? ' (no source)' : ` (${source}${page === undefined ? '' : `, page ${page}`})`

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { proofs } from '../../core/proofs/index.ts'
+import { findingSentences } from '../../core/wording/finding-sentence.ts'
 import { projectFolder, readSource } from '../support/source-files.ts'
 
 const definitions = readdirSync(`${projectFolder}core/proofs`).filter(
@@ -20,4 +21,14 @@ test.each(proofs.map((proof) => [proof.id, proof] as const))('%s has its test an
   for (const said of [proof.title, proof.source, proof.validity, proof.tolerance.allows, proof.tolerance.why]) {
     expect(said.trim()).not.toBe('')
   }
+})
+
+test.each(proofs.map((proof) => [proof.id, proof] as const))('%s has its line in the glossary', (_id, proof) => {
+  expect(proof.meaning).toMatch(/^[A-Z].*[a-z]\.$/)
+  expect(proofs.filter(({ meaning }) => meaning === proof.meaning)).toEqual([proof])
+})
+
+test.each(proofs.map((proof) => [proof.id, proof] as const))('%s has a sentence for every reason', (_id, proof) => {
+  expect(proof.reasons.length).toBeGreaterThan(0)
+  expect(proof.reasons.filter((reason) => !Object.hasOwn(findingSentences, reason))).toEqual([])
 })

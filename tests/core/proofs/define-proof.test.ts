@@ -5,12 +5,14 @@ import { caliberOf } from '../../support/caliber-of.ts'
 const proof = defineProof({
   id: 'made-for-this-test',
   title: 'Made for this test',
+  meaning: 'What it holds up.',
   needs: ['centreWheel'],
   uses: ['fourthWheel'],
   lists: ['jewels'],
   tolerance: { allows: 'nothing', why: 'test' },
   source: 'common practice',
   validity: 'this test',
+  reasons: ['any'],
   missingBesides: (values) => (values.fourthWheel === undefined ? ['fourthWheel'] : []),
   judge: ({ centreWheel }) => ({ outcome: 'outside-range', reason: `judged ${centreWheel}` }),
 })

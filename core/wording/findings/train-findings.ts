@@ -1,0 +1,36 @@
+import { figure } from '../figure.ts'
+import { detail, found, type Judged, off, type Sentences, stated } from './judged.ts'
+
+const rateOff = (judgement: Judged) => {
+  const more = (judgement.difference ?? 0) > 0 ? 'more' : 'less'
+  const seconds = Math.abs(Number(judgement.details?.secondsPerDay ?? 0))
+  return `the train gives ${found(judgement)}, ${off(judgement)} ${more} (${figure(seconds, 1)} s a day)`
+}
+
+const handArbors: Readonly<Record<string, string>> = {
+  fourth: 'fourth arbor',
+  escape: 'escape arbor',
+  sweep: 'sweep pinion',
+}
+
+const secondsTurns = (judgement: Judged) =>
+  `The ${handArbors[detail(judgement, 'arbor')] ?? 'seconds arbor'} turns ${detail(judgement, 'found')} times an hour`
+
+/** What the proofs of train and motion work find. */
+export const trainFindings: Sentences = {
+  'rate-agrees': (j) => `The train gives the stated ${stated(j)} vibrations an hour.`,
+  'rate-near': (j) =>
+    `${stated(j)} vibrations an hour is stated; ${rateOff(j)}. So small a difference is usually a rounded or nominal rate: ` +
+    'look up the exact rate, or remark that it is nominal.',
+  'rate-differs': (j) =>
+    `${stated(j)} vibrations an hour is stated; ${rateOff(j)}. Count the wheels and pinions again, or look the rate up ` +
+    'in another source.',
+  'seconds-true': (j) => `${secondsTurns(j)}, so the seconds hand goes round once a minute.`,
+  'seconds-false': (j) =>
+    `${secondsTurns(j)}, where a seconds hand needs 60. Count the wheels and pinions between centre and seconds hand ` +
+    'again, or correct the seconds display.',
+  'hour-hand-true': (j) => `The motion work turns the minute hand ${stated(j)} times for each turn of the hour hand.`,
+  'hour-hand-false': (j) =>
+    `The motion work turns the minute hand ${detail(j, 'found')} times for each turn of the hour hand, where ` +
+    `${stated(j)} are needed. Count cannon pinion, minute wheel, minute pinion and hour wheel again.`,
+}

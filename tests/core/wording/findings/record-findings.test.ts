@@ -1,0 +1,16 @@
+import { expect, it } from 'vitest'
+import { recordFindings } from '../../../../core/wording/findings/record-findings.ts'
+
+const judgement = { unit: '', difference: 0, allowed: 0, working: [], outcome: 'disagrees' } as const
+
+it('says from which base train and barrel come', () => {
+  expect(
+    recordFindings['base-unstated']?.({
+      ...judgement,
+      reason: 'base-unstated',
+      stated: null,
+      found: null,
+      details: { basedOn: '17-220' },
+    }),
+  ).toBe('Train and barrel are taken from the base, 17-220.')
+})
