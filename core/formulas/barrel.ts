@@ -1,4 +1,5 @@
 import { OutsideRange } from './outside-range.ts'
+import { positive } from './positive.ts'
 
 /** The four sizes that fix the coils in a barrel. */
 export interface BarrelSizes {
@@ -10,15 +11,10 @@ export interface BarrelSizes {
 }
 
 const freeArea = ({ barrelInsideMm, barrelArborMm }: Omit<BarrelSizes, 'springThicknessMm' | 'springLengthMm'>) => {
-  if (!(barrelInsideMm > 0)) throw new OutsideRange('not-positive', { field: 'barrelInsideMm', value: barrelInsideMm })
-  if (!(barrelArborMm > 0)) throw new OutsideRange('not-positive', { field: 'barrelArborMm', value: barrelArborMm })
+  positive('barrelInsideMm', barrelInsideMm)
+  positive('barrelArborMm', barrelArborMm)
   if (barrelArborMm >= barrelInsideMm) throw new OutsideRange('arbor-fills-barrel', { barrelInsideMm, barrelArborMm })
   return (Math.PI * (barrelInsideMm ** 2 - barrelArborMm ** 2)) / 4
-}
-
-const positive = (field: 'springThicknessMm' | 'springLengthMm', value: number) => {
-  if (!(value > 0)) throw new OutsideRange('not-positive', { field, value })
-  return value
 }
 
 /**

@@ -1,5 +1,11 @@
-/** Why a formula does not answer: its figures cannot belong to a barrel or a train. `core/wording` says it. */
-export type OutsideRangeCode = 'not-positive' | 'arbor-fills-barrel' | 'bridle-fills-barrel' | 'spring-overfills-barrel'
+/** Why a formula does not answer: its figures cannot belong to a barrel, a train or a balance. `core/wording` says it. */
+export type OutsideRangeCode =
+  | 'not-positive'
+  | 'arbor-fills-barrel'
+  | 'bridle-fills-barrel'
+  | 'spring-overfills-barrel'
+  | 'lift-outlasts-vibration'
+  | 'swing-within-lift'
 
 /** Thrown by a formula for figures outside its validity; the runner of the proofs turns it into an outcome. */
 export class OutsideRange extends Error {
