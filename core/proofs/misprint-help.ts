@@ -3,6 +3,7 @@ import type { Caliber } from '../record/caliber.ts'
 import { chooseReading } from '../record/choose-reading.ts'
 import { readField } from '../record/read-field.ts'
 import type { Reading } from '../record/reading.ts'
+import { customaryLeaves } from '../trains/customary-leaves.ts'
 import { proofs } from './index.ts'
 import { type Misreading, misreadings, type Slip } from './misreadings.ts'
 import type { Finding, Judgement, Outcome, Proof } from './proof.ts'
@@ -39,8 +40,6 @@ const gravity: Readonly<Record<Outcome, number>> = {
   disagrees: 3,
 }
 
-/** The leaves that the trade cuts most; common practice, from memory. */
-const customaryLeaves = [6, 7, 8, 10, 12, 14] as const
 const nearTeeth = [1, -1, 2, -2, 3, -3] as const
 
 const neighbours = (key: CaliberFieldKey, value: number): Misreading[] => {
