@@ -1,3 +1,4 @@
+import { cancelledLine } from '../../core/wording/cancelled-line.ts'
 import { outcomeWords } from '../../core/wording/outcome.ts'
 import { proofReports } from '../../core/wording/proof-report.ts'
 import { workingLine } from '../../core/wording/working-line.ts'
@@ -22,7 +23,12 @@ export const prove: Command = {
           const { mark, word } = outcomeWords[outcome]
           input.io.out(`  ${`${mark} ${word}`.padEnd(15)}  ${proof}\n      ${message}\n`)
           for (const hint of hints) input.io.out(`      A misprint? ${hint}\n`)
-          if (outcome === 'disagrees') for (const step of working) input.io.out(`      ${workingLine(step)}\n`)
+          if (outcome !== 'disagrees') continue
+          for (const step of working) {
+            const cancelled = cancelledLine(step)
+            input.io.out(`      ${workingLine(step)}\n`)
+            if (cancelled !== null) input.io.out(`      cancelled: ${cancelled}\n`)
+          }
         }
         input.io.out('\n')
       }

@@ -2,8 +2,8 @@ import { memo, type ReactNode } from 'react'
 import { proofs } from '../../core/proofs/index.ts'
 import type { Outcome } from '../../core/proofs/proof.ts'
 import type { ProofReport } from '../../core/wording/proof-report.ts'
-import { workingLine } from '../../core/wording/working-line.ts'
 import { OutcomeMark, outcomeWords } from './outcome-mark.tsx'
+import { Working } from './working.tsx'
 
 /** What needs a look comes first. */
 const order: readonly Outcome[] = ['disagrees', 'doubtful', 'outside-range', 'agrees', 'cannot-check']
@@ -33,7 +33,7 @@ interface ProofListProps {
 }
 
 const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProps['linkTo'] }) => {
-  const { proof, outcome, message, hints, working, missing, fields } = report
+  const { proof, outcome, message, hints, working, missing, fields, source } = report
   const waits = outcome === 'cannot-check'
   const keys = waits ? missing : outcome === 'agrees' ? [] : fields
   return (
@@ -43,12 +43,10 @@ const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProp
         <h3>
           {proofTitle(proof)} <span className="outcome-word">{outcomeWords[outcome]}</span>
         </h3>
-        {working.map((step) => (
-          <p className="working" key={step.formula}>
-            {workingLine(step)}
-          </p>
-        ))}
         {waits ? null : <p className="message">{message}</p>}
+        {working.map((step) => (
+          <Working key={step.formula} step={step} />
+        ))}
         {hints.map((hint) => (
           <p className="proof-hint" key={hint}>
             A misprint? {hint}
@@ -62,6 +60,7 @@ const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProp
             ))}
           </p>
         )}
+        {waits ? null : <p className="rule-source">Rule: {source}</p>}
       </div>
     </li>
   )
@@ -86,17 +85,6 @@ export const ProofList = memo(function ProofList({ reports, linkTo }: ProofListP
           <Report key={report.proof} report={report} linkTo={linkTo} />
         ))}
       </ul>
-      <details className="rules">
-        <summary>Where the rules stand in print</summary>
-        <dl>
-          {sorted.map(({ proof, source }) => (
-            <div key={proof}>
-              <dt>{proofTitle(proof)}</dt>
-              <dd>{source}</dd>
-            </div>
-          ))}
-        </dl>
-      </details>
     </section>
   )
 })

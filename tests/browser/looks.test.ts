@@ -186,7 +186,10 @@ inChromium('looks', ({ open, newFile }) => {
     expect(text).toContain('18 000 vph')
     expect(text).toMatch(/Proofs/)
     expect(text).toContain('disagrees')
-    expect(text).toContain('80/10 × 57/10 × 80/8 × 2 × 15 = 13 680')
+    // As on paper: each number over the other, then the same cancelled.
+    expect(text).toMatch(/\n ?80 57 80\n ?× × × 2 × 15 = 13 680\n ?10 10 8\n/)
+    expect(text).toContain('= 8 × 57 × 2 × 15 = 13 680')
+    expect(text).toContain('Rule: W. Derham, The Artificial Clock-maker, 1696')
     expect(text).toContain('mainspring')
     expect(text).not.toContain('Back to the list')
   })

@@ -75,7 +75,9 @@ test('for a person what disagrees is marked by more than colour, with its workin
   const { status, out } = await runCaptured('prove', fileOf(libraryFile(wrongTrain)))
   expect(status).toBe(1)
   expect(out).toMatch(/^Verrin 17-221\n.*✕ disagrees +beat-rate-follows-train\n/s)
-  expect(out).toContain('80/10 × 70/10 × 80/8 × 2 × 15 = 16\u202f800')
+  expect(out).toContain(
+    '      80/10 × 70/10 × 80/8 × 2 × 15 = 16\u202f800\n      cancelled: 8 × 7 × 10 × 2 × 15 = 16\u202f800\n',
+  )
 })
 
 test('in prose a disagreeing proof asks after the misprint that would explain it', async () => {
