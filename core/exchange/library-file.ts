@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { caliberFields } from '../fields/caliber-fields.ts'
+import { overrulesSchema } from '../proofs/severity.ts'
 
 /**
  * The exchange file, as written and read. Objects are loose: a key that this version does not know
@@ -66,6 +67,8 @@ export const fileCaliberSchema = z.looseObject({
     z.record(z.string(), z.union([fileReadingSchema, z.array(fileReadingSchema)])).default({}),
   ),
   ...listsSchema,
+  /** Findings on which the owner has the last word; absent where there are none. */
+  overrules: overrulesSchema.optional(),
 })
 export type FileCaliber = z.infer<typeof fileCaliberSchema>
 
@@ -130,5 +133,6 @@ export const caliberEntrySchema = z.looseObject({
   depths: z.array(listLineSchema),
   parts: z.array(listLineSchema),
   stripOrder: z.array(listLineSchema),
+  overrules: overrulesSchema.optional(),
 })
 export type CaliberEntry = z.infer<typeof caliberEntrySchema>

@@ -7,6 +7,7 @@ interface Issue {
   readonly code?: string | undefined
   readonly path: readonly PropertyKey[]
   readonly expected?: unknown
+  readonly values?: readonly unknown[]
   readonly input?: unknown
   readonly errors?: readonly (readonly Issue[])[]
 }
@@ -23,6 +24,15 @@ const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
       typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[step] : undefined,
     document,
   )
+
+const faultOf = ({ code, expected, values = [] }: Issue, found: unknown): FileFault => {
+  if (found === undefined) return { code: 'missing' }
+  if (code === 'invalid_format' || code === 'too_small') return { code: 'blank' }
+  if (code === 'invalid_value') return { code: 'not-one-of', choices: values.map(String) }
+  // The only rule of the schemas that is no matter of form.
+  if (code === 'custom') return { code: 'overruled-twice' }
+  return { code: 'wrong-kind', expected: typeof expected === 'string' ? expected : '' }
+}
 
 /**
  * Reads a library file.
@@ -47,11 +57,5 @@ export const readLibraryFile = (text: string, name: string): LibraryFile => {
   const parsed = libraryFileSchema.safeParse(document)
   if (parsed.success) return parsed.data
   const issue: Issue = parsed.error.issues[0] ?? { path: [] }
-  const missing = valueAt(document, issue.path) === undefined
-  throw refuse(
-    placeOf(issue.path),
-    missing
-      ? { code: 'missing' }
-      : { code: 'wrong-kind', expected: typeof issue.expected === 'string' ? issue.expected : '' },
-  )
+  throw refuse(placeOf(issue.path), faultOf(issue, valueAt(document, issue.path)))
 }

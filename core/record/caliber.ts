@@ -1,6 +1,7 @@
 import type { CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
 import type { FieldDef } from '../fields/field.ts'
 import type { ListKey } from '../fields/list-fields.ts'
+import type { Overrule } from '../proofs/severity.ts'
 import type { Reading } from './reading.ts'
 
 type ChoiceOf<D> = D extends { choices: infer C } ? keyof C & string : never
@@ -62,6 +63,8 @@ export interface Caliber {
   readonly values: CaliberValues
   readonly readings: { readonly [K in CaliberFieldKey]?: readonly Reading<ValueOf<K>>[] }
   readonly lists: CaliberLists
+  /** What its owner overruled of its findings; its own, never those of a base. */
+  readonly overrules?: readonly Overrule[]
   /** The caliber on which this one is based, where it is known; what is not stated here was taken from it. */
   readonly base?: Caliber
   readonly inheritedKeys?: readonly CaliberFieldKey[]

@@ -1,10 +1,14 @@
 import type { CaliberEntry, EntryReading } from '../exchange/library-file.ts'
 import { type ListKey, listFields } from '../fields/list-fields.ts'
+import type { Overrule } from '../proofs/severity.ts'
 import { sameJson } from './same-json.ts'
 
 type Line = Readonly<Record<string, unknown>>
 
-/** One difference between two states of a caliber: a field with its readings, a list with the lines that differ, or anything else that an entry carries. */
+/**
+ * One difference between two states of a caliber: a field with its readings, a list with the lines that differ, the
+ * overrule of a proof, or anything else that an entry carries.
+ */
 export type EntryDifference =
   | {
       readonly what: 'field'
@@ -20,10 +24,17 @@ export type EntryDifference =
       /** The same lines in another order. */
       readonly moved: boolean
     }
+  | {
+      readonly what: 'overrule'
+      /** The id of the proof. */
+      readonly key: string
+      readonly before: Overrule | undefined
+      readonly after: Overrule | undefined
+    }
   | { readonly what: 'other'; readonly key: string; readonly before: unknown; readonly after: unknown }
 
 const listKeys = Object.keys(listFields) as readonly ListKey[]
-const compared: ReadonlySet<string> = new Set(['maker', 'designation', 'fields', ...listKeys])
+const compared: ReadonlySet<string> = new Set(['maker', 'designation', 'fields', 'overrules', ...listKeys])
 
 /** The lines of one list that the other has not, each as often as it has it more. */
 const without = (lines: readonly Line[], others: readonly Line[]): Line[] => {
@@ -70,6 +81,12 @@ export const compareEntries = (before: CaliberEntry | null, after: CaliberEntry 
     const moved = gone.length + come.length === 0 && !sameJson(was, is)
     if (gone.length + come.length > 0 || moved)
       differences.push({ what: 'list', key, before: gone, after: come, moved })
+  }
+  const [had, has] = [before?.overrules ?? [], after?.overrules ?? []]
+  for (const key of new Set([...had, ...has].map(({ proof }) => proof))) {
+    const was = had.find(({ proof }) => proof === key)
+    const is = has.find(({ proof }) => proof === key)
+    if (!sameJson(was, is)) differences.push({ what: 'overrule', key, before: was, after: is })
   }
   for (const key of unionOfKeys(before ?? {}, after ?? {}).filter((other) => !compared.has(other))) {
     const was = before?.[key]

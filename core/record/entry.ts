@@ -17,6 +17,12 @@ export const blankEntry = (): CaliberEntry => ({
   stripOrder: [],
 })
 
+/** The keys of an entry that this version knows. */
+export const entryKeys: ReadonlySet<string> = new Set([
+  ...Object.keys(blankEntry()),
+  'overrules' satisfies keyof CaliberEntry,
+])
+
 /** True for a field that this version knows. */
 export const isCaliberField = (key: string): key is CaliberFieldKey => Object.hasOwn(caliberFields, key)
 
@@ -58,9 +64,10 @@ const openField = (key: string, field: FileField): EntryReading[] => {
 }
 
 /** Opens a caliber from a file into an entry: every field a list of readings, exactly one of them chosen. */
-export const openCaliber = (file: FileCaliber): CaliberEntry => ({
+export const openCaliber = ({ overrules = [], ...file }: FileCaliber): CaliberEntry => ({
   ...file,
   fields: Object.fromEntries(Object.entries(file.fields).map(([key, field]) => [key, openField(key, field)])),
+  ...(overrules.length > 0 && { overrules }),
 })
 
 const closeReading = (key: string, reading: EntryReading): FileReading => {

@@ -51,7 +51,7 @@ export const inherit = (caliber: Caliber, base: Caliber): Caliber => {
     const chosen = (base.readings[key] as readonly Reading[] | undefined)?.filter((reading) => reading.chosen)
     if (chosen && chosen.length > 0) readings[key] = chosen
   }
-  const { lists } = caliber
+  const { lists, overrules } = caliber
   // Every value and reading stands under the key under which the base had it.
   return {
     values,
@@ -63,6 +63,7 @@ export const inherit = (caliber: Caliber, base: Caliber): Caliber => {
       parts: ownOr('parts', lists, base.lists),
       stripOrder: ownOr('stripOrder', lists, base.lists),
     },
+    ...(overrules && { overrules }),
     base,
     inheritedKeys,
   } as Caliber

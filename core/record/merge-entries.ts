@@ -1,7 +1,8 @@
 import type { CaliberEntry, EntryReading } from '../exchange/library-file.ts'
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import { type ListKey, listFields } from '../fields/list-fields.ts'
-import { blankEntry } from './entry.ts'
+import type { Overrule } from '../proofs/severity.ts'
+import { entryKeys } from './entry.ts'
 import { readNames, writeNames } from './read-field.ts'
 
 /** Two calibers made one, and what came to the one that stays. */
@@ -16,6 +17,8 @@ export interface MergedEntry {
     readonly added: readonly EntryReading[]
   }[]
   readonly lines: readonly { readonly list: ListKey; readonly added: number }[]
+  /** Overrules of proofs that only the other one overruled. */
+  readonly overrules: readonly Overrule[]
   /** Names under which the one that stays is known from now on. */
   readonly names: readonly string[]
 }
@@ -82,11 +85,9 @@ const withNames = (readings: readonly EntryReading[], names: readonly string[]):
   return [...readings.map(unmarked), { printed: writeNames(all), chosen: true }]
 }
 
-const ownKeys = Object.keys(blankEntry())
-
 /** What a newer version wrote of the other: kept where the one that stays has none; lists are joined. */
 const joinUnknown = (keep: CaliberEntry, from: CaliberEntry): Record<string, unknown> => {
-  const theirs = Object.entries(from).filter(([key]) => !ownKeys.includes(key))
+  const theirs = Object.entries(from).filter(([key]) => !entryKeys.has(key))
   return Object.fromEntries(
     theirs.flatMap(([key, value]): [string, unknown][] => {
       const own = Object.hasOwn(keep, key) ? keep[key] : undefined
@@ -132,16 +133,20 @@ export const mergeEntries = (keep: CaliberEntry, from: CaliberEntry): MergedEntr
 
   const lists = Object.keys(listFields) as ListKey[]
   const joined = lists.map((list) => ({ list, ...join(keep[list], from[list]) }))
+  const overruled = new Set(keep.overrules?.map(({ proof }) => proof))
+  const overrules = (from.overrules ?? []).filter(({ proof }) => !overruled.has(proof))
   return {
     entry: {
       ...keep,
       ...joinUnknown(keep, from),
       fields,
       ...Object.fromEntries(joined.map(({ list, all }) => [list, all])),
+      ...(overrules.length > 0 && { overrules: [...(keep.overrules ?? []), ...overrules] }),
     },
     filled,
     beside: beside.filter((one) => one.key !== key),
     lines: joined.filter(({ added }) => added.length > 0).map(({ list, added }) => ({ list, added: added.length })),
+    overrules,
     names,
   }
 }

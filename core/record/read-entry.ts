@@ -2,7 +2,7 @@ import type { CaliberEntry, EntryReading } from '../exchange/library-file.ts'
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import { type ListKey, listFields } from '../fields/list-fields.ts'
 import type { Caliber, CaliberLists, ListLine } from './caliber.ts'
-import { blankEntry, isCaliberField } from './entry.ts'
+import { entryKeys, isCaliberField } from './entry.ts'
 import { readField } from './read-field.ts'
 import { type CellProblem, isBlankLine, readListLine } from './read-list-line.ts'
 import type { FieldValue, Reading, UnusualRemark } from './reading.ts'
@@ -31,8 +31,6 @@ export interface EntryRead {
   readonly unknownKeys: readonly string[]
 }
 
-const ownKeys: ReadonlySet<string> = new Set(Object.keys(blankEntry()))
-
 /** A reading in which nothing was typed: a form keeps one ready. */
 const isBlank = ({ printed, source, page, note }: EntryReading): boolean =>
   printed.trim() === '' && !source && !page && !note
@@ -46,7 +44,7 @@ const chosenIndex = (readings: readonly EntryReading[]): number => {
 export const readEntry = (entry: CaliberEntry): EntryRead => {
   const problems: EntryProblem[] = []
   const remarks: EntryRemark[] = []
-  const unknownKeys = Object.keys(entry).filter((key) => !ownKeys.has(key))
+  const unknownKeys = Object.keys(entry).filter((key) => !entryKeys.has(key))
   const values: Partial<Record<CaliberFieldKey, FieldValue>> = {}
   const readings: Partial<Record<CaliberFieldKey, readonly Reading[]>> = {}
 
@@ -104,8 +102,9 @@ export const readEntry = (entry: CaliberEntry): EntryRead => {
     parts: readLines('parts'),
     stripOrder: readLines('stripOrder'),
   }
+  const { overrules } = entry
   // Each value was read by its own row of the table, from which its type is inferred.
-  const caliber = { values, readings, lists } as Caliber
+  const caliber = { values, readings, lists, ...(overrules && { overrules }) } as Caliber
   return { caliber, problems, remarks, unknownKeys }
 }
 

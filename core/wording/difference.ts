@@ -1,7 +1,7 @@
 import type { EntryReading, Source } from '../exchange/library-file.ts'
 import { type ListColumn, type ListKey, listFields } from '../fields/list-fields.ts'
-import type { EntryDifference } from '../record/compare-entries.ts'
 import type { Overrule } from '../proofs/severity.ts'
+import type { EntryDifference } from '../record/compare-entries.ts'
 import { labelOf } from '../record/label-of.ts'
 import { sameJson } from '../record/same-json.ts'
 import { proofTitle } from './proof-title.ts'
@@ -73,7 +73,12 @@ export const wordDifference = (difference: EntryDifference): WordedDifference =>
     case 'overrule': {
       const say = (overrule: Overrule | undefined) =>
         overrule === undefined ? [] : [`${overruleWords[overrule.severity]}: ${overrule.reason}`]
-      return { key, label: `Overrule of “${proofTitle(key)}”`, before: say(difference.before), after: say(difference.after) }
+      return {
+        key,
+        label: `Overrule of “${proofTitle(key)}”`,
+        before: say(difference.before),
+        after: say(difference.after),
+      }
     }
     case 'other': {
       const say = (value: unknown) => (value === undefined ? [] : [plain(value)])

@@ -5,6 +5,9 @@ export type FileFault =
   | { readonly code: 'not-a-library' }
   | { readonly code: 'newer-version'; readonly version: number }
   | { readonly code: 'missing' }
+  | { readonly code: 'blank' }
+  | { readonly code: 'not-one-of'; readonly choices: readonly string[] }
+  | { readonly code: 'overruled-twice' }
   | { readonly code: 'wrong-kind'; readonly expected: string }
 
 const kinds: Readonly<Record<string, string>> = {
@@ -30,6 +33,12 @@ export const wordFileFault = (fault: FileFault): string => {
       return `it was written in form ${fault.version} and this version reads form 1; open it with a newer Lignebook`
     case 'missing':
       return 'this is missing; fill it in'
+    case 'blank':
+      return 'this is blank; fill it in'
+    case 'not-one-of':
+      return `one of ${fault.choices.map((choice) => `"${choice}"`).join(', ')} is expected here`
+    case 'overruled-twice':
+      return 'one proof is overruled twice; leave one of the two'
     case 'wrong-kind':
       return `${kinds[fault.expected] ?? 'a number, a text, or a reading with "printed"'} is expected here`
   }

@@ -1,6 +1,7 @@
 import { misprintHelp } from '../proofs/misprint-help.ts'
 import type { Finding, Outcome, WorkingStep } from '../proofs/proof.ts'
 import { proveCaliber } from '../proofs/prove.ts'
+import { type Weight, weigh } from '../proofs/severity.ts'
 import type { Caliber } from '../record/caliber.ts'
 import { labelOf } from '../record/label-of.ts'
 import { missingBaseSentence } from './base-sentence.ts'
@@ -11,7 +12,7 @@ import { outsideRangeSentence } from './outside-range.ts'
 import { favouredSentences } from './sources-sentence.ts'
 
 /** A finding as pages and terminal show it, with its sentence. */
-export interface ProofReport {
+export interface ProofReport extends Weight {
   readonly proof: string
   readonly outcome: Outcome
   readonly stated: number | null
@@ -35,7 +36,12 @@ const nothing = { stated: null, found: null, unit: null, difference: null, allow
 /** A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used. */
 export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber): ProofReport => {
   const used = proof.uses.filter((key) => caliber === undefined || caliber.values[key] !== undefined)
-  const base = { proof: proof.id, fields: [...proof.needs, ...used, ...proof.lists], source: proof.source }
+  const base = {
+    proof: proof.id,
+    fields: [...proof.needs, ...used, ...proof.lists],
+    source: proof.source,
+    ...weigh(proof.id, judgement.outcome, caliber?.overrules),
+  }
   if (judgement.outcome === 'cannot-check') {
     const { outcome, missing } = judgement
     const { basedOn } = caliber?.values ?? {}

@@ -1,7 +1,7 @@
-import { proofs } from '../proofs/index.ts'
 import type { Turn, VariantInLine, VariantsAffected } from '../proofs/variants-affected.ts'
 import { labelOf } from '../record/label-of.ts'
 import { listed } from './listed.ts'
+import { proofTitle } from './proof-title.ts'
 
 const counts = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six']
 
@@ -41,7 +41,7 @@ export const variantsSentences = ({ lost, inherited, turned }: VariantsAffected<
   }
   for (const group of together(turned, ({ variant, to }) => `${nameOf(variant)} ${to}`)) {
     const [{ variant, to }] = group
-    const titles = group.map(({ proof }) => proofs.find(({ id }) => id === proof)?.title ?? proof)
+    const titles = group.map(({ proof }) => proofTitle(proof))
     sentences.push(`${nameOf(variant)} ${turns[to]} ${titles.join('; ')}.`)
   }
   return sentences

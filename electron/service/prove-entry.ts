@@ -2,6 +2,7 @@ import type { CaliberEntry } from '../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../core/fields/caliber-fields.ts'
 import { listFields } from '../../core/fields/list-fields.ts'
 import { proveCaliber } from '../../core/proofs/prove.ts'
+import { type Severity, weigh } from '../../core/proofs/severity.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
 import { inheritFrom } from '../../core/record/inherit.ts'
 import { type EntryProblem, isListKey, readEntry } from '../../core/record/read-entry.ts'
@@ -10,6 +11,7 @@ import { wordProblem } from '../../core/wording/quantity-problem.ts'
 export interface ProvedEntry {
   readonly values: Caliber
   readonly problems: readonly EntryProblem[]
+  /** How many findings count as wrong and how many as doubtful, after the caliber's own overrules. */
   readonly disagree: number
   readonly doubtful: number
 }
@@ -21,9 +23,11 @@ export const proveEntry = (entry: CaliberEntry, bases: readonly CaliberEntry[] =
     caliber,
     bases.map((base) => readEntry(base).caliber),
   )
-  const outcomes = proveCaliber(whole).map(({ judgement }) => judgement.outcome)
-  const count = (outcome: string) => outcomes.filter((one) => one === outcome).length
-  return { values: caliber, problems, disagree: count('disagrees'), doubtful: count('doubtful') }
+  const severities = proveCaliber(whole).map(
+    ({ proof, judgement }) => weigh(proof.id, judgement.outcome, whole.overrules).severity,
+  )
+  const count = (severity: Severity) => severities.filter((one) => one === severity).length
+  return { values: caliber, problems, disagree: count('wrong'), doubtful: count('doubtful') }
 }
 
 /** Says a problem of an entry in a sentence. */

@@ -30,6 +30,15 @@ const lines = fc.array(fc.dictionary(fc.constantFrom('place', 'kind', 'count', '
   maxLength: 2,
 })
 
+const overrule = fc
+  .record({
+    proof: fc.constantFrom('jewels-add-up', 'sources-agree', 'some-later-proof'),
+    severity: fc.constantFrom('accepted', 'doubtful', 'wrong'),
+    reason: word.filter((reason) => reason.trim() !== ''),
+    of: fc.constantFrom('agrees', 'disagrees', 'doubtful', 'cannot-check', 'outside-range'),
+  })
+  .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
+
 export const arbitraryFileCaliber = fc
   .record({
     maker: word,
@@ -41,6 +50,11 @@ export const arbitraryFileCaliber = fc
     parts: lines,
     stripOrder: lines,
   })
+  .chain((lists) =>
+    fc
+      .option(fc.uniqueArray(overrule, { maxLength: 3, selector: ({ proof }) => proof }), { nil: undefined })
+      .map((overrules) => (overrules === undefined ? lists : { ...lists, overrules })),
+  )
   .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
 
 export const arbitraryLibraryDocument = fc

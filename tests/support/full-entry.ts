@@ -17,5 +17,9 @@ export const fullEntry = (): CaliberEntry => ({
   depths: [{ driver: 'barrel', driven: 'centre', driverPitchMm: '1,2' }],
   parts: [{ part: 'mainspring', number: '1202' }],
   stripOrder: [{ part: 'balance cock', after: ['dial'], caution: 'mind the spring' }],
+  overrules: [
+    { proof: 'jewels-add-up', severity: 'accepted', reason: 'Two caps added.', of: 'disagrees', later: 'kept' },
+    { proof: 'some-later-proof', severity: 'wrong', reason: 'Seen on the bench.', of: 'agrees' },
+  ],
   later: { deep: ['yes'] },
 })

@@ -82,3 +82,26 @@ test('exporting and importing again gives the same library, unknown keys include
     { numRuns: 300 },
   )
 })
+
+test('an overrule without a reason, of another kind, or of one proof twice is refused where it stands', () => {
+  const overrule = { proof: 'jewels-add-up', severity: 'accepted', reason: 'Caps added.', of: 'disagrees' }
+  const refusalOf = (...overrules: unknown[]) => {
+    const calibers = [{ maker: 'Verrin', designation: '17-220', overrules }]
+    const { where, what } = refusal(JSON.stringify({ lignebook: 1, calibers }))?.details ?? {}
+    return [where, what]
+  }
+  expect(refusalOf({ ...overrule, reason: ' ' })).toEqual([
+    'calibers[0].overrules[0].reason',
+    'this is blank; fill it in',
+  ])
+  const { reason: _, ...bare } = overrule
+  expect(refusalOf(bare)).toEqual(['calibers[0].overrules[0].reason', 'this is missing; fill it in'])
+  expect(refusalOf({ ...overrule, severity: 'fine' })).toEqual([
+    'calibers[0].overrules[0].severity',
+    'one of "accepted", "doubtful", "wrong" is expected here',
+  ])
+  expect(refusalOf(overrule, overrule)).toEqual([
+    'calibers[0].overrules',
+    'one proof is overruled twice; leave one of the two',
+  ])
+})

@@ -61,3 +61,22 @@ test('an entry differs in nothing from itself, and both ways in the same places'
     { numRuns: 60 },
   )
 })
+
+test('an overrule that came, went or says something else is told by its proof; their order is none', () => {
+  const [one, other] = (['jewels-add-up', 'some-later-proof'] as const).map((proof) => ({
+    proof,
+    severity: 'accepted' as const,
+    reason: 'Seen.',
+    of: 'disagrees' as const,
+  }))
+  if (one === undefined || other === undefined) throw new Error('two overrules')
+  const harsher = { ...other, severity: 'wrong' as const }
+  expect(compareEntries(verrin, { ...verrin, overrules: [one] })).toEqual([
+    { what: 'overrule', key: 'jewels-add-up', before: undefined, after: one },
+  ])
+  expect(compareEntries({ ...verrin, overrules: [one, other] }, { ...verrin, overrules: [harsher, one] })).toEqual([
+    { what: 'overrule', key: 'some-later-proof', before: other, after: harsher },
+  ])
+  expect(compareEntries({ ...verrin, overrules: [one, other] }, { ...verrin, overrules: [other, one] })).toEqual([])
+  expect(compareEntries({ ...verrin, overrules: [] }, verrin)).toEqual([])
+})

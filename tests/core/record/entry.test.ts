@@ -49,3 +49,8 @@ test('closing an entry and opening it again loses nothing, unknown keys included
     { numRuns: 500 },
   )
 })
+
+test('an empty list of overrules is none', () => {
+  const file = fileCaliberSchema.parse({ maker: 'Verrin', designation: '17-220', overrules: [] })
+  expect(openCaliber(file)).not.toHaveProperty('overrules')
+})

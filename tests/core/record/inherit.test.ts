@@ -73,3 +73,11 @@ it('knows which caliber of the line states a field', () => {
   expect(originOf(third, 'escapeTeeth')).toBeUndefined()
   expect(originOf(third, 'fifthWheel')).toBeUndefined()
 })
+
+it("keeps the variant's own overrules and takes none from the base", () => {
+  const overruled = (proof: string) => ({ proof, severity: 'accepted', reason: 'Seen.', of: 'disagrees' }) as const
+  const based = { ...base, overrules: [overruled('sources-agree')] }
+  expect(inherit(variant, based).overrules).toBeUndefined()
+  const own = { ...variant, overrules: [overruled('jewels-add-up')] }
+  expect(inherit(own, based).overrules).toEqual(own.overrules)
+})

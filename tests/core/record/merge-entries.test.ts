@@ -118,3 +118,14 @@ test('a record merged with itself says what it said', () => {
     }),
   )
 })
+
+test('the overrule of the one that stays holds; those of proofs that only the other overruled come along', () => {
+  const overrule = (proof: string, reason: string) =>
+    ({ proof, severity: 'accepted', reason, of: 'disagrees' }) as const
+  const keep = entry({}, { overrules: [overrule('jewels-add-up', 'Caps added.')] })
+  const added = overrule('some-later-proof', 'Seen.')
+  const merged = mergeEntries(keep, entry({}, { overrules: [overrule('jewels-add-up', 'No matter.'), added] }))
+  expect(merged.entry.overrules).toEqual([overrule('jewels-add-up', 'Caps added.'), added])
+  expect(merged.overrules).toEqual([added])
+  expect(mergeEntries(entry({}), entry({})).entry).not.toHaveProperty('overrules')
+})

@@ -51,3 +51,13 @@ test('a source is told field by field, its key and title first', () => {
   ])
   expect(wordSourceDifferences(source, { ...source })).toEqual([])
 })
+
+test('an overrule is told with its proof, what it makes of the finding, and why', () => {
+  const accepted = { proof: 'jewels-add-up', severity: 'accepted', reason: 'Two caps added.', of: 'disagrees' } as const
+  expect(wordDifference({ what: 'overrule', key: 'jewels-add-up', before: undefined, after: accepted })).toEqual({
+    key: 'jewels-add-up',
+    label: 'Overrule of “Jewels add up”',
+    before: [],
+    after: ['accepted: Two caps added.'],
+  })
+})

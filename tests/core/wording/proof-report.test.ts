@@ -42,6 +42,8 @@ it('carries the members of the contract, and hints', () => {
       'source',
       'message',
       'hints',
+      'severity',
+      'overruled',
     ].sort(),
   )
 })
@@ -71,4 +73,20 @@ it('has a sentence for figures outside the range', () => {
   const sizes = { barrelInsideMm: 9, barrelArborMm: 9.5, springThicknessMm: 0.1, springLengthMm: 300 }
   expect(report('spring-fills-barrel', sizes)).toMatchObject({ outcome: 'outside-range', unit: null })
   expect(report('spring-fills-barrel', sizes).message).toContain('leaves no room')
+})
+
+it('says what a finding weighs and what its owner made of it, and leaves the outcome as it is', () => {
+  const overruled = (of: 'disagrees' | 'doubtful') => {
+    const overrules = [
+      { proof: 'beat-rate-follows-train', severity: 'accepted', reason: 'Beats so on the bench.', of } as const,
+    ]
+    return proofReports({ ...caliberOf(watch), overrules }).find(({ proof }) => proof === 'beat-rate-follows-train')
+  }
+  expect(report('beat-rate-follows-train', watch)).toMatchObject({ severity: 'wrong', overruled: null })
+  expect(overruled('disagrees')).toMatchObject({
+    outcome: 'disagrees',
+    severity: 'accepted',
+    overruled: { severity: 'accepted', reason: 'Beats so on the bench.', applies: true },
+  })
+  expect(overruled('doubtful')).toMatchObject({ severity: 'wrong', overruled: { applies: false } })
 })
