@@ -17,6 +17,22 @@ export const exactValue = (readings: Caliber['readings'], key: CaliberFieldKey, 
   return unit === 'ratio' && halfStep > 0 && halfStep <= manyDecimals ? exact.simplify(halfStep) : exact
 }
 
+/**
+ * How far a stated value may lie below and above what was printed: half of the last digit, or down and up to its limits.
+ * Nothing where it has no chosen reading, so that it is taken as it stands.
+ * @example
+ * printedSpan({}, 'springHeightMm') // { below: 0, above: 0 }
+ */
+export const printedSpan = (
+  readings: Caliber['readings'],
+  key: CaliberFieldKey,
+): { readonly below: number; readonly above: number } => {
+  const quantity = readings[key]?.find((reading) => reading.chosen)?.quantity
+  if (quantity === undefined) return { below: 0, above: 0 }
+  const { value, halfStep, low = value - halfStep, high = value + halfStep } = quantity
+  return { below: plain(value - low), above: plain(high - value) }
+}
+
 const nearEdge = 1e-6
 
 /**

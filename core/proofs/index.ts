@@ -8,6 +8,7 @@ import { sourcesAgree } from './sources-agree.ts'
 import { springFillsBarrel } from './spring-fills-barrel.ts'
 import { springStandsWithinBarrel } from './spring-stands-within-barrel.ts'
 import { variantKeepsItsBase } from './variant-keeps-its-base.ts'
+import { yearsRunForward } from './years-run-forward.ts'
 
 /** Every proof, in the order in which findings are shown. */
 export const proofs: readonly Proof[] = [
@@ -18,6 +19,7 @@ export const proofs: readonly Proof[] = [
   springStandsWithinBarrel,
   goingHoursFollowSpring,
   jewelsAddUp,
+  yearsRunForward,
   sourcesAgree,
   variantKeepsItsBase,
 ]

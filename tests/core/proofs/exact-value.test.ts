@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js'
 import { expect, it } from 'vitest'
-import { asWritten, exactValue, plain, sideOf } from '../../../core/proofs/exact-value.ts'
+import { asWritten, exactValue, plain, printedSpan, sideOf } from '../../../core/proofs/exact-value.ts'
 import { readQuantity } from '../../../core/quantities/read-quantity.ts'
 
 it('takes the chosen reading before the number', () => {
@@ -36,4 +36,16 @@ it('takes a ratio of many decimals for the fraction that it was cut off from', (
   expect(typed('1.714286')).toBe('12/7')
   expect(typed('1.7')).toBe('17/10')
   expect(typed('14.4')).toBe('72/5')
+})
+
+it('takes the span of a value from its last digit, or from the limits printed', () => {
+  const span = (printed: string) => {
+    const read = readQuantity('length', printed)
+    if (!read.ok) throw new Error(printed)
+    const { quantity } = read
+    return printedSpan({ hourHandMm: [{ printed, value: quantity.value, quantity, chosen: true }] }, 'hourHandMm')
+  }
+  expect(span('1.20')).toEqual({ below: 0.005, above: 0.005 })
+  expect(span('1.20 +0.012/-0.005')).toEqual({ below: 0.005, above: 0.012 })
+  expect(printedSpan({}, 'hourHandMm')).toEqual({ below: 0, above: 0 })
 })

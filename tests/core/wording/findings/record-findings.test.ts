@@ -14,3 +14,11 @@ it('says from which base train and barrel come', () => {
     }),
   ).toBe('Train and barrel are taken from the base, 17-220.')
 })
+
+it('says what may have changed places where the years run backward', () => {
+  expect(
+    recordFindings['years-backward']?.({ ...judgement, reason: 'years-backward', stated: 1962, found: 1938 }),
+  ).toBe(
+    'First year 1962, last year 1938: a caliber cannot end before it begins. Look whether the two, or two digits, have changed places.',
+  )
+})
