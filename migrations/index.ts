@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely'
 import * as library from './0010-library.ts'
 import * as attachments from './0020-attachments.ts'
+import * as overrules from './0030-overrules.ts'
 
 export interface Migration {
   /** The schema number that the file has afterwards. */
@@ -13,4 +14,5 @@ export interface Migration {
 export const migrations: readonly Migration[] = [
   { number: 10, name: 'library', up: library.up },
   { number: 20, name: 'attachments', up: attachments.up },
+  { number: 30, name: 'overrules', up: overrules.up },
 ]

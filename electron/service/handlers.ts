@@ -5,6 +5,7 @@ import type { LibraryFile } from '../../core/exchange/library-file.ts'
 import { writeLibraryFile } from '../../core/exchange/write-library-file.ts'
 import { blankEntry } from '../../core/record/entry.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
+import { changeAction } from '../../core/wording/change-action.ts'
 import { listAttachments, readAttachment, removeAttachment } from '../store/attachments.ts'
 import { backUp, lastBackup } from '../store/backup.ts'
 import {
@@ -27,6 +28,7 @@ import { exportFile } from './export-file.ts'
 import { basesOf, lineOf, namesOfEntries, recountVariants, variantsOf } from './families.ts'
 import { importFile } from './import-file.ts'
 import { mergeTwo } from './merge-two.ts'
+import { proofsSheet } from './proofs-sheet.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
 import { readHistory } from './read-history.ts'
 import { readImport } from './read-import.ts'
@@ -67,6 +69,7 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     total: await countCalibers(library),
     rows: await pageOfCalibers(library, stretch),
   }),
+  'proofs.sheet': (stretch) => proofsSheet(library, stretch),
   'calibers.search': async ({ words, limit }) => ({ hits: await searchCalibers(library, words, limit) }),
   'calibers.near': async ({ except, limit, ...names }) => ({
     near: await nearCalibers(library, names, { except, limit }),
@@ -86,9 +89,8 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     const bases = await basesOf(library, readEntry(entry).caliber, caliberId)
     const { problems, ...proved } = proveEntry(entry, bases)
     if (problems.length > 0) throw new LignebookError('unreadable-values', { problems: problems.map(sayProblem) })
-    const action = `${caliberId === null ? 'entry' : 'change'} of ${entry.maker} ${entry.designation}`
     const before = caliberId === null ? null : await readCaliber(library, caliberId)
-    const id = await saveCaliber(library, caliberId, entry, { ...proved, action })
+    const id = await saveCaliber(library, caliberId, entry, { ...proved, action: changeAction(before, entry) })
     await recountVariants(library, namesOfEntries([before, entry]))
     return { id }
   },

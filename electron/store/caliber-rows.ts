@@ -2,9 +2,10 @@ import type { CaliberEntry, EntryReading } from '../../core/exchange/library-fil
 import type { CaliberFieldKey } from '../../core/fields/caliber-fields.ts'
 import { type ListKey, listFields } from '../../core/fields/list-fields.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
+import { entryKeys } from '../../core/record/entry.ts'
 import type { Reading } from '../../core/record/reading.ts'
 import { compact, folded, nameKey, orderKey } from './search-keys.ts'
-import type { CaliberTable, ReadingTable } from './tables.ts'
+import type { CaliberTable, ReadingTable, Tables } from './tables.ts'
 
 /** An entry with what was read from it and how many of its proofs fail. */
 export interface ReadCaliber {
@@ -13,8 +14,6 @@ export interface ReadCaliber {
   readonly disagree: number
   readonly doubtful: number
 }
-
-const ownKeys: ReadonlySet<string> = new Set(['maker', 'designation', 'fields', ...Object.keys(listFields)])
 
 /** The key under which a maker and a designation may stand only once. */
 export const nameOf = (maker: string, designation: string) => ({
@@ -45,7 +44,7 @@ export const caliberRow = ({
     last_year: values.lastYear ?? null,
     disagree,
     doubtful,
-    extra: JSON.stringify(Object.fromEntries(Object.entries(entry).filter(([key]) => !ownKeys.has(key)))),
+    extra: JSON.stringify(Object.fromEntries(Object.entries(entry).filter(([key]) => !entryKeys.has(key)))),
   }
 }
 
@@ -86,6 +85,17 @@ const valueColumns = (reading: Reading | undefined) => {
     high: reading?.quantity?.high ?? null,
   }
 }
+
+/** One row an overrule, in the order of the entry. */
+export const overruleRows = ({ overrules = [] }: CaliberEntry): Omit<Tables['overrule'], 'caliber_id'>[] =>
+  overrules.map(({ proof, severity, reason, of, ...extra }, position) => ({
+    position,
+    proof,
+    severity,
+    reason,
+    outcome: of,
+    extra: JSON.stringify(extra),
+  }))
 
 /** The table of each list, and its columns beside the line itself, by the list's own column names. */
 export const listTables = {

@@ -1,4 +1,6 @@
 import type { Generated } from 'kysely'
+import type { Outcome } from '../../core/proofs/proof.ts'
+import type { OverruleSeverity } from '../../core/proofs/severity.ts'
 import type { AttachmentType } from '../../core/record/attachment-kind.ts'
 
 /** The tables as the newest migration leaves them. Booleans are 0 or 1; `extra`, `line`, `entry`, `before` and `after` are JSON. */
@@ -67,6 +69,16 @@ export interface Tables {
   }
   part: LineTable & { part: string | null; number: string | null; note: string | null }
   strip_step: LineTable & { part: string | null; after: string | null; caution: string | null }
+  overrule: {
+    caliber_id: number
+    position: number
+    proof: string
+    severity: OverruleSeverity
+    reason: string
+    /** The outcome for which it was given. */
+    outcome: Outcome
+    extra: string
+  }
   source: {
     key: string
     title: string

@@ -1,6 +1,16 @@
 import { LignebookError } from '../../core/api/errors.ts'
 import type { CaliberEntry, EntryReading } from '../../core/exchange/library-file.ts'
-import { caliberRow, listKeys, listRows, listTables, nameOf, type ReadCaliber, readingRows } from './caliber-rows.ts'
+import type { Overrule } from '../../core/proofs/severity.ts'
+import {
+  caliberRow,
+  listKeys,
+  listRows,
+  listTables,
+  nameOf,
+  overruleRows,
+  type ReadCaliber,
+  readingRows,
+} from './caliber-rows.ts'
 import { type Library, rows, run } from './library.ts'
 import { forgetWords, indexWords } from './search-index.ts'
 
@@ -47,6 +57,8 @@ export const writeCaliber = (
       insert(library, listTables[key].table, { caliber_id: caliberId, ...line })
     }
   }
+  for (const overrule of overruleRows(caliber.entry))
+    insert(library, 'overrule', { caliber_id: caliberId, ...overrule })
   indexWords(library, caliberId, caliber, { index })
   return caliberId
 }
@@ -89,6 +101,7 @@ export const storedEntry = (library: Library, id: number): CaliberEntry | null =
       .pluck()
       .all(id)
       .map((line) => JSON.parse(String(line)) as Record<string, unknown>)
+  const overrules = storedOverrules(library, id)
   return {
     maker,
     designation,
@@ -98,11 +111,22 @@ export const storedEntry = (library: Library, id: number): CaliberEntry | null =
     depths: lines('depths'),
     parts: lines('parts'),
     stripOrder: lines('stripOrder'),
+    ...(overrules.length > 0 && { overrules }),
     ...(JSON.parse(extra) as Record<string, unknown>),
   }
 }
 
-const childTables = ['reading', ...listKeys.map((key) => listTables[key].table)] as const
+const storedOverrules = (library: Library, id: number): Overrule[] =>
+  rows(
+    library,
+    library.db
+      .selectFrom('overrule')
+      .select(['proof', 'severity', 'reason', 'outcome as of', 'extra'])
+      .where('caliber_id', '=', id)
+      .orderBy('position'),
+  ).map(({ extra, ...overrule }) => ({ ...overrule, ...(JSON.parse(extra) as Record<string, unknown>) }))
+
+const childTables = ['reading', 'overrule', ...listKeys.map((key) => listTables[key].table)] as const
 
 const removeFrom = (library: Library, table: (typeof childTables)[number], id: number): void => {
   library.prepare(`delete from ${table} where caliber_id = ?`).run(id)

@@ -133,3 +133,19 @@ test('calibers based on each other in a ring are variants of each other once', a
   expect((await variantsOf(stored, one)).map(({ id }) => id)).toEqual([two])
   expect((await lineOf(stored, readEntry(variant).caliber, null)).map(({ id }) => id)).toEqual([])
 })
+
+test("a variant is not counted by its base's overrule", async () => {
+  const overrules = [
+    {
+      proof: 'beat-rate-follows-train',
+      severity: 'accepted' as const,
+      reason: 'The book has it so.',
+      of: 'disagrees' as const,
+    },
+  ]
+  await save({ ...wrong, overrules })
+  const id = await save(variant)
+  expect(await marks()).toEqual(['17-220: 0 0', '17-221: 1 0'])
+  await save({ ...variant, overrules }, id)
+  expect(await marks()).toEqual(['17-220: 0 0', '17-221: 0 0'])
+})

@@ -129,3 +129,36 @@ test('the demo library comes in whole, as one step', async () => {
   await library.call('history.undo', {})
   expect(await rows()).toEqual([])
 })
+
+test('an overrule is a step of its own, changes what is counted, and comes and goes with undo and redo', async () => {
+  const wrong = entryOf('17-221', { ...train, thirdWheel: '70' })
+  const { id } = await save(wrong)
+  const overrule = {
+    proof: 'beat-rate-follows-train',
+    severity: 'accepted' as const,
+    reason: 'The book has it so.',
+    of: 'disagrees' as const,
+  }
+  const counts = async () => (await rows()).map(({ disagree, doubtful }) => [disagree, doubtful])
+  const disagreeing = async () => (await library.call('library.status', {})).disagreeing
+  expect([await counts(), await disagreeing()]).toEqual([[[1, 0]], 1])
+  await save({ ...wrong, overrules: [overrule] }, id)
+  expect([await counts(), await disagreeing()]).toEqual([[[0, 0]], 0])
+  expect(await library.call('history.undo', {})).toEqual({
+    undone: 'overrule of “Beat rate follows the train” at Verrin 17-221',
+  })
+  expect([(await library.call('caliber.read', { id })).entry, await counts()]).toEqual([wrong, [[1, 0]]])
+  await library.call('history.redo', {})
+  expect((await library.call('caliber.read', { id })).entry.overrules).toEqual([overrule])
+  await save(wrong, id)
+  expect((await library.call('history.list', {})).revisions[0]?.action).toBe(
+    'taking back of the overrule of “Beat rate follows the train” at Verrin 17-221',
+  )
+  expect(await counts()).toEqual([[1, 0]])
+})
+
+test('an overrule without a reason is not saved', async () => {
+  const overrules = [{ proof: 'jewels-add-up', severity: 'accepted' as const, reason: '  ', of: 'disagrees' as const }]
+  await expect(save({ ...entryOf('17-220'), overrules })).rejects.toMatchObject({ failure: { code: 'bad-input' } })
+  expect(await rows()).toEqual([])
+})

@@ -28,6 +28,19 @@ test('what disagrees and what is doubtful is counted', () => {
   expect(proveEntry(entryOf({}))).toMatchObject({ disagree: 0, doubtful: 0 })
 })
 
+test('the counts follow the owner, where the finding is still the one that was overruled', () => {
+  const counted = (thirdWheel: string, severity: string, more: object = {}) => {
+    const overrule = { proof: 'beat-rate-follows-train', severity, reason: 'Seen.', of: 'disagrees', ...more }
+    const { disagree, doubtful } = proveEntry(entryOf({ ...train, thirdWheel }, { overrules: [overrule] }))
+    return [disagree, doubtful]
+  }
+  expect(counted('70', 'accepted')).toEqual([0, 0])
+  expect(counted('70', 'doubtful')).toEqual([0, 1])
+  expect(counted('70', 'accepted', { of: 'doubtful' })).toEqual([1, 0])
+  expect(counted('70', 'accepted', { proof: 'some-later-proof' })).toEqual([1, 0])
+  expect(counted('75', 'wrong')).toEqual([0, 0])
+})
+
 test('each problem has its place in the file and its sentence', () => {
   const jewels = [{ place: 'balance', kind: 'hole', count: 'some' }]
   const { problems } = proveEntry(entryOf({ thirdWheel: 'many' }, { maker: '', jewels }))

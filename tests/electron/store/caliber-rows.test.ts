@@ -9,6 +9,7 @@ import {
   listRows,
   listTables,
   nameOf,
+  overruleRows,
   type ReadCaliber,
   readingRows,
 } from '../../../electron/store/caliber-rows.ts'
@@ -118,4 +119,19 @@ test('each list has a table with the columns that its rows fill', async () => {
 test('a maker of signs alone still has a name to be known by', () => {
   expect(nameOf('Größ & Söhne', '17-220')).toEqual({ maker_folded: 'gross sohne', designation_folded: '17-220' })
   expect(nameOf('?', '1').maker_folded).toBe('?')
+})
+
+test('an overrule is a row a proof, with what this version does not know beside it', () => {
+  expect(overruleRows(fullEntry())).toEqual([
+    {
+      position: 0,
+      proof: 'jewels-add-up',
+      severity: 'accepted',
+      reason: 'Two caps added.',
+      outcome: 'disagrees',
+      extra: '{"later":"kept"}',
+    },
+    expect.objectContaining({ position: 1, proof: 'some-later-proof', outcome: 'agrees', extra: '{}' }),
+  ])
+  expect(overruleRows(entryOf('Verrin', '1'))).toEqual([])
 })

@@ -53,7 +53,15 @@ test('any caliber of a file comes back as it was opened, in place of the one bef
 test('a caliber that is erased leaves no row in any table', async () => {
   const library = await temporaryLibrary()
   const id = await save(library, { ...fullEntry(), fields: { alsoKnownAs: [{ printed: 'Lune' }] } })
-  expect(rowsOf(library, id)).toMatchObject({ reading: 1, jewel: 1, depth: 1, part: 1, strip_step: 1, alias: 1 })
+  expect(rowsOf(library, id)).toMatchObject({
+    reading: 1,
+    jewel: 1,
+    depth: 1,
+    part: 1,
+    strip_step: 1,
+    alias: 1,
+    overrule: 2,
+  })
   write(library, () => eraseCaliber(library, id))
   expect(Object.values(rowsOf(library, id)).every((count) => count === 0)).toBe(true)
   checkWordIndex(library)

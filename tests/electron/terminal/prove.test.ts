@@ -85,3 +85,37 @@ test('in prose a disagreeing proof asks after the misprint that would explain it
   const { out } = await runCaptured('prove', fileOf(libraryFile(exchanged)))
   expect(out).toContain('A misprint? Third wheel 75 instead of 57 gives')
 })
+
+const reason = 'The book has it so'
+const accepted = {
+  ...wrongTrain,
+  overrules: ['beat-rate-follows-train', 'seconds-hand-turns-once-a-minute'].map((proof) => ({
+    proof,
+    severity: 'accepted',
+    reason,
+    of: 'disagrees',
+  })),
+}
+
+test('an accepted finding is status 0, and still says what it found, and why it is accepted', async () => {
+  const { status, out } = await runCaptured('prove', fileOf(libraryFile(accepted)))
+  expect(status).toBe(0)
+  expect(out).toMatch(/✕ disagrees +beat-rate-follows-train\n.*\n +✎ Accepted: The book has it so\.\n/)
+  const { document } = await answered<Proved>('prove', '--library', await libraryOf(accepted))
+  expect(document.calibers[0]?.proofs).toContainEqual(
+    expect.objectContaining({
+      proof: 'beat-rate-follows-train',
+      outcome: 'disagrees',
+      severity: 'accepted',
+      overruled: { severity: 'accepted', reason, applies: true },
+    }),
+  )
+})
+
+test('an overrule of a finding that has changed since does not count, and says so', async () => {
+  const overrules = accepted.overrules.map((overrule) => ({ ...overrule, of: 'doubtful' }))
+  const changed = { ...wrongTrain, overrules }
+  const { status, out } = await runCaptured('prove', fileOf(libraryFile(changed)))
+  expect(status).toBe(1)
+  expect(out).toContain('The finding has changed since; look again.')
+})
