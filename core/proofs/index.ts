@@ -1,5 +1,6 @@
 import { beatRateFollowsTrain } from './beat-rate-follows-train.ts'
 import { goingHoursFollowSpring } from './going-hours-follow-spring.ts'
+import { handsFitInOrder } from './hands-fit-in-order.ts'
 import { hourHandFollowsMinuteHand } from './hour-hand-follows-minute-hand.ts'
 import { jewelsAddUp } from './jewels-add-up.ts'
 import type { Proof } from './proof.ts'
@@ -15,6 +16,7 @@ export const proofs: readonly Proof[] = [
   beatRateFollowsTrain,
   secondsHandTurnsOnceAMinute,
   hourHandFollowsMinuteHand,
+  handsFitInOrder,
   springFillsBarrel,
   springStandsWithinBarrel,
   goingHoursFollowSpring,

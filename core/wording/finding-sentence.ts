@@ -1,5 +1,6 @@
 import { jewelFindings } from './findings/jewel-findings.ts'
 import type { Judged, Sentences } from './findings/judged.ts'
+import { movementFindings } from './findings/movement-findings.ts'
 import { recordFindings } from './findings/record-findings.ts'
 import { springFindings } from './findings/spring-findings.ts'
 import { trainFindings } from './findings/train-findings.ts'
@@ -7,6 +8,7 @@ import { trainFindings } from './findings/train-findings.ts'
 /** The sentence of every reason that a proof can give. */
 export const findingSentences: Sentences = {
   ...trainFindings,
+  ...movementFindings,
   ...springFindings,
   ...jewelFindings,
   ...recordFindings,
