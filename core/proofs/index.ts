@@ -6,7 +6,9 @@ import { jewelsAddUp } from './jewels-add-up.ts'
 import type { Proof } from './proof.ts'
 import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.ts'
 import { sourcesAgree } from './sources-agree.ts'
+import { springBendsRoundArbor } from './spring-bends-round-arbor.ts'
 import { springFillsBarrel } from './spring-fills-barrel.ts'
+import { springLengthFollowsBarrel } from './spring-length-follows-barrel.ts'
 import { springStandsWithinBarrel } from './spring-stands-within-barrel.ts'
 import { variantKeepsItsBase } from './variant-keeps-its-base.ts'
 import { yearsRunForward } from './years-run-forward.ts'
@@ -18,6 +20,8 @@ export const proofs: readonly Proof[] = [
   hourHandFollowsMinuteHand,
   handsFitInOrder,
   springFillsBarrel,
+  springLengthFollowsBarrel,
+  springBendsRoundArbor,
   springStandsWithinBarrel,
   goingHoursFollowSpring,
   jewelsAddUp,

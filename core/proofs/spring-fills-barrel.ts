@@ -1,10 +1,7 @@
 import { springFill } from '../formulas/barrel.ts'
 import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
+import { bestFill, fillAllowance, fillVerdict } from '../springs/fill-verdict.ts'
 import { defineProof } from './define-proof.ts'
-
-const best = 0.5
-const usual = 0.1
-const borne = 0.17
 
 /** The spring takes about half of the free space in its barrel. */
 export const springFillsBarrel = defineProof({
@@ -29,16 +26,15 @@ export const springFillsBarrel = defineProof({
     const { barrelArborMm, springThicknessMm, springLengthMm } = values
     const barrelInsideMm = coilSpace(values, values.barrelInsideMm)
     const found = springFill({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
-    const off = Math.abs(found - best)
-    const outcome = off <= usual ? 'agrees' : off <= borne ? 'doubtful' : 'disagrees'
-    const extent = outcome === 'agrees' ? 'fill-usual' : found < best ? 'fill-low' : 'fill-high'
+    const outcome = fillVerdict(found)
+    const extent = outcome === 'agrees' ? 'fill-usual' : found < bestFill ? 'fill-low' : 'fill-high'
     return {
       outcome,
       stated: null,
       found,
       unit: 'of the free space',
-      difference: found - best,
-      allowed: usual,
+      difference: found - bestFill,
+      allowed: fillAllowance.usual,
       working: [
         {
           formula: `4 × ${springLengthMm} × ${springThicknessMm} ÷ (π × (${barrelInsideMm}² − ${barrelArborMm}²))`,

@@ -1,6 +1,7 @@
 import { bestSpringLength, mostTurns, springCoils, springFill } from '../formulas/barrel.ts'
 import { goingHours } from '../formulas/going-hours.ts'
 import { OutsideRange } from '../formulas/outside-range.ts'
+import { arborToThickness } from '../formulas/spring-bend.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { coilSpace } from './barrel-sizes.ts'
 import { barrelTurnHours } from './barrel-turn.ts'
@@ -65,7 +66,9 @@ export const fitSpring = (values: CaliberValues): SpringFit => {
     heightClearanceMm:
       barrelDepthMm === undefined || springHeightMm === undefined ? null : plainMm(barrelDepthMm - springHeightMm),
     arborToThickness:
-      barrelArborMm === undefined || springThicknessMm === undefined ? null : barrelArborMm / springThicknessMm,
+      barrelArborMm === undefined || springThicknessMm === undefined
+        ? null
+        : orNull(() => arborToThickness(barrelArborMm, springThicknessMm)),
     lengthToThickness:
       springLengthMm === undefined || springThicknessMm === undefined ? null : springLengthMm / springThicknessMm,
   }

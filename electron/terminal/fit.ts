@@ -5,7 +5,13 @@ import { type Command, libraryOption, printJson } from './command.ts'
 import { table } from './table.ts'
 
 /** The proofs that speak of barrel and spring. */
-const springProofs = new Set(['spring-fills-barrel', 'spring-stands-within-barrel', 'going-hours-follow-spring'])
+const springProofs = new Set([
+  'spring-fills-barrel',
+  'spring-length-follows-barrel',
+  'spring-bends-round-arbor',
+  'spring-stands-within-barrel',
+  'going-hours-follow-spring',
+])
 
 const headings = {
   coilsDown: 'Coils let down',
