@@ -1,5 +1,8 @@
 import { z } from 'zod'
 import { caliberEntrySchema, sourceSchema } from '../exchange/library-file.ts'
+import type { Outcome } from '../proofs/proof.ts'
+import type { Severity } from '../proofs/severity.ts'
+import { standings } from '../proofs/standing.ts'
 import { attachmentTypes } from '../record/attachment-kind.ts'
 import { nearReasons } from '../record/near-names.ts'
 
@@ -94,6 +97,38 @@ const attachmentLineSchema = z.strictObject({
   note: z.string().nullable(),
 })
 
+const outcomes = [
+  'agrees',
+  'disagrees',
+  'doubtful',
+  'cannot-check',
+  'outside-range',
+] as const satisfies readonly Outcome[]
+const severities = ['wrong', 'doubtful', 'accepted', 'none'] as const satisfies readonly Severity[]
+const figureOrNone = z.number().nullable()
+
+/** A finding on the sheet of proofs. */
+const proofLineSchema = z.strictObject({
+  caliberId,
+  maker: z.string(),
+  designation: z.string(),
+  proof: z.string(),
+  outcome: z.enum(outcomes),
+  severity: z.enum(severities),
+  stated: figureOrNone,
+  found: figureOrNone,
+  unit: z.string().nullable(),
+  difference: figureOrNone,
+  allowed: figureOrNone,
+  message: z.string(),
+  /** What the owner made of the finding and why, in a sentence. */
+  overruled: z.string().nullable(),
+  working: z.array(z.strictObject({ formula: z.string(), gives: z.union([z.number(), z.string()]) })),
+  /** Key of the field or list to look at first. */
+  field: z.string().nullable(),
+})
+export type ProofLine = z.infer<typeof proofLineSchema>
+
 export const contract = {
   'library.status': {
     access: 'read',
@@ -118,6 +153,25 @@ export const contract = {
     access: 'read',
     input: z.strictObject({ offset: z.int().min(0), limit: z.int().min(1).max(500) }),
     output: z.strictObject({ total: z.int(), rows: z.array(caliberRowSchema) }),
+  },
+  /** Proves a stretch of the list: what weighs is answered in full, what agrees is only counted. */
+  'proofs.sheet': {
+    access: 'read',
+    input: z.strictObject({
+      offset: z.int().min(0),
+      limit: z.int().min(1).max(500),
+      /** Whether what cannot be checked is answered in full too. */
+      unchecked: z.boolean().default(false),
+    }),
+    output: z.strictObject({
+      /** How many calibers the library has. */
+      total: z.int(),
+      /** How many of the stretch stand how, each by its gravest finding. */
+      calibers: z.strictObject({ wrong: z.int(), doubtful: z.int(), sound: z.int(), unproved: z.int() }),
+      /** How many findings of each proof stand how, in the stretch. */
+      counts: z.array(z.strictObject({ proof: z.string(), standing: z.enum(standings), count: z.int() })),
+      lines: z.array(proofLineSchema),
+    }),
   },
   'calibers.search': {
     access: 'read',

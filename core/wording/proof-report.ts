@@ -33,8 +33,15 @@ export interface ProofReport extends Weight {
 
 const nothing = { stated: null, found: null, unit: null, difference: null, allowed: null, working: [], hints: [] }
 
-/** A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used. */
-export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber): ProofReport => {
+/**
+ * A finding with its sentence. The fields it looked at are those it needs and, where the caliber is given, those it used.
+ * Looking for hints costs a millisecond or two, so they can be left out.
+ */
+export const reportFinding = (
+  { proof, judgement }: Finding,
+  caliber?: Caliber,
+  { withHints = true }: { readonly withHints?: boolean } = {},
+): ProofReport => {
   const used = proof.uses.filter((key) => caliber === undefined || caliber.values[key] !== undefined)
   const base = {
     proof: proof.id,
@@ -69,7 +76,7 @@ export const reportFinding = ({ proof, judgement }: Finding, caliber?: Caliber):
     missing: [],
     working,
     message,
-    hints: caliber === undefined ? [] : misprintHelp({ proof, judgement }, caliber).map(misprintSentence),
+    hints: caliber === undefined || !withHints ? [] : misprintHelp({ proof, judgement }, caliber).map(misprintSentence),
   }
 }
 

@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { proveCaliber } from '../../core/proofs/prove.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
-import { pageOfCalibers, saveCaliber, saveCalibers } from '../../electron/store/calibers.ts'
+import { proofsSheet } from '../../electron/service/proofs-sheet.ts'
+import { pageOfCalibers, readCaliber, saveCaliber, saveCalibers } from '../../electron/store/calibers.ts'
 import { checkLibraryFile } from '../../electron/store/check-library-file.ts'
 import { type Library, openLibrary } from '../../electron/store/library.ts'
 import { searchCalibers } from '../../electron/store/search.ts'
@@ -139,6 +140,24 @@ const measureProving = (): void => {
   add(figure('  the same loop, reading the values and proving nothing', [performance.now() - start]))
 }
 
+/** The sheet of proofs as the page asks for it, stretch by stretch, beside reading the same entries. */
+const measureSheet = async (library: Library): Promise<void> => {
+  const proved = Math.min(count, 10_000)
+  const limit = 250
+  const stretches = Array.from({ length: Math.ceil(proved / limit) }, (_, at) => at * limit)
+  let lines = 0
+  const times = await timesOf(stretches, async (offset) => {
+    lines += (await proofsSheet(library, { offset, limit, unchecked: false })).lines.length
+  })
+  const whole = times.reduce((sum, time) => sum + time, 0)
+  add(figure(`sheet of proofs: ${proved} calibers (${lines} lines)`, [whole]))
+  add(figure(`  a stretch of ${limit}`, times, 'p99 < 500', (_, p99) => p99 < 500))
+  const reading = await timesOf(stretches, async (offset) => {
+    for (const { id } of await pageOfCalibers(library, { offset, limit })) await readCaliber(library, id)
+  })
+  add(figure(`  the same stretches, reading the entries and proving nothing`, reading))
+}
+
 try {
   tell(`Making up ${count} calibers…`)
   const start = performance.now()
@@ -173,6 +192,7 @@ try {
       (_, p99) => p99 < 50,
     ),
   )
+  await measureSheet(library)
   await library.close()
   measureProving()
   for (const line of await startPage(file, tell)) add(line)

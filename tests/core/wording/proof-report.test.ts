@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest'
+import { proveCaliber } from '../../../core/proofs/prove.ts'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
-import { proofReports } from '../../../core/wording/proof-report.ts'
+import { proofReports, reportFinding } from '../../../core/wording/proof-report.ts'
 import { caliberOf } from '../../support/caliber-of.ts'
 
 const report = (id: string, values: CaliberValues, jewels: Parameters<typeof caliberOf>[1] = []) => {
@@ -89,4 +90,13 @@ it('says what a finding weighs and what its owner made of it, and leaves the out
     overruled: { severity: 'accepted', reason: 'Beats so on the bench.', applies: true },
   })
   expect(overruled('doubtful')).toMatchObject({ severity: 'wrong', overruled: { applies: false } })
+})
+
+it('leaves the hints out where they are not wanted', () => {
+  const caliber = caliberOf({ ...watch, thirdWheel: 57 })
+  const finding = proveCaliber(caliber).find(({ proof }) => proof.id === 'beat-rate-follows-train')
+  if (finding === undefined) throw new Error('no finding')
+  const { hints, ...full } = reportFinding(finding, caliber)
+  expect(hints.length).toBeGreaterThan(0)
+  expect(reportFinding(finding, caliber, { withHints: false })).toEqual({ ...full, hints: [] })
 })
