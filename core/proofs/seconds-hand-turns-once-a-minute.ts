@@ -7,7 +7,7 @@ import { asWritten, exactValue } from './exact-value.ts'
 import { countsWhere, fractionsOf } from './train-working.ts'
 
 /** The pairs from the centre to the arbor that carries the hand: the fourth, or the escape arbor where there is no fourth. */
-const stagesToHand = (values: CaliberValues): readonly Stage[] => {
+export const stagesToHand = (values: CaliberValues): readonly Stage[] => {
   const fourth = hasFourthArbor(values) !== false
   const stages = stagesFromCentre(values, fourth)
   if (values.secondsDisplay === 'centre-indirect') return stages.slice(0, 1)

@@ -22,6 +22,7 @@ const benchFigures: Readonly<Record<string, string>> = {
   inertia: 'inertia that is left',
   stiffness: 'stiffness that is left',
   length: 'length that is left',
+  handsTurn: 'turn of the hands',
 }
 const nameOf = (field: string) => benchFigures[field] ?? labelOf(field).toLowerCase()
 
