@@ -3,6 +3,7 @@ import { goingHoursFollowSpring } from './going-hours-follow-spring.ts'
 import { handsFitInOrder } from './hands-fit-in-order.ts'
 import { hourHandFollowsMinuteHand } from './hour-hand-follows-minute-hand.ts'
 import { jewelsAddUp } from './jewels-add-up.ts'
+import { liftAngleSuitsEscapement } from './lift-angle-suits-escapement.ts'
 import type { Proof } from './proof.ts'
 import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.ts'
 import { sourcesAgree } from './sources-agree.ts'
@@ -11,14 +12,17 @@ import { springFillsBarrel } from './spring-fills-barrel.ts'
 import { springLengthFollowsBarrel } from './spring-length-follows-barrel.ts'
 import { springStandsWithinBarrel } from './spring-stands-within-barrel.ts'
 import { variantKeepsItsBase } from './variant-keeps-its-base.ts'
+import { wheelsShareAModule } from './wheels-share-a-module.ts'
 import { yearsRunForward } from './years-run-forward.ts'
 
 /** Every proof, in the order in which findings are shown. */
 export const proofs: readonly Proof[] = [
   beatRateFollowsTrain,
   secondsHandTurnsOnceAMinute,
+  liftAngleSuitsEscapement,
   hourHandFollowsMinuteHand,
   handsFitInOrder,
+  wheelsShareAModule,
   springFillsBarrel,
   springLengthFollowsBarrel,
   springBendsRoundArbor,

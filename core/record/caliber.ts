@@ -2,6 +2,7 @@ import type { CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts
 import type { FieldDef } from '../fields/field.ts'
 import type { ListKey } from '../fields/list-fields.ts'
 import type { Overrule } from '../proofs/severity.ts'
+import type { Quantity } from '../quantities/quantity.ts'
 import type { Reading } from './reading.ts'
 
 type ChoiceOf<D> = D extends { choices: infer C } ? keyof C & string : never
@@ -37,6 +38,8 @@ export interface Depth {
   readonly driverPitchMm?: number
   readonly drivenPitchMm?: number
   readonly centreDistanceMm?: number
+  /** How each size was printed, by its column. */
+  readonly quantities?: Readonly<Record<string, Quantity>>
 }
 export interface Part {
   readonly part: string

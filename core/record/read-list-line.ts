@@ -1,6 +1,6 @@
 import type { ListColumn, ListKey } from '../fields/list-fields.ts'
 import { listFields } from '../fields/list-fields.ts'
-import type { QuantityProblem } from '../quantities/quantity.ts'
+import type { Quantity, QuantityProblem } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read-quantity.ts'
 import type { ListLine } from './caliber.ts'
 import { type ChoiceProblem, readChoice, readNames } from './read-field.ts'
@@ -26,14 +26,16 @@ export type ListLineRead<K extends ListKey> =
 const possibleLength = [0.001, 20000] as const
 const possibleCount = [0, 1000] as const
 
-type CellRead = { ok: true; value: FieldValue } | { ok: false; problem: CellProblem['problem'] }
+type CellRead = { ok: true; value: FieldValue; quantity?: Quantity } | { ok: false; problem: CellProblem['problem'] }
 
 const readCell = (column: ListColumn, printed: string): CellRead => {
   if (column.kind === 'choice') return readChoice(column.choices ?? {}, printed)
   if (column.kind === 'texts') return { ok: true, value: readNames(printed) }
   if (column.kind === 'text') return { ok: true, value: printed.trim() }
   const read = readQuantity(column.kind, printed, column.kind === 'count' ? possibleCount : possibleLength)
-  return read.ok ? { ok: true, value: read.quantity.value } : read
+  if (!read.ok) return read
+  const { quantity } = read
+  return { ok: true, value: quantity.value, ...(column.kind === 'length' && { quantity }) }
 }
 
 /** A cell of a file as text: numbers as written, lists of names with semicolons, anything else as nothing readable. */
@@ -49,6 +51,7 @@ export const readListLine = <K extends ListKey>(list: K, line: Readonly<Record<s
   const columns: Readonly<Record<string, ListColumn>> = listFields[list].columns
   const problems: CellProblem[] = []
   const cells: Record<string, FieldValue> = {}
+  const quantities: Record<string, Quantity> = {}
   for (const [key, column] of Object.entries(columns)) {
     const printed = printedCell(line[key])
     if (printed.trim() === '') {
@@ -59,11 +62,17 @@ export const readListLine = <K extends ListKey>(list: K, line: Readonly<Record<s
     const cell = line[key]
     const names = column.kind === 'texts' && Array.isArray(cell) ? cell.map((name) => String(name).trim()) : undefined
     const read: CellRead = names ? { ok: true, value: names.filter(Boolean) } : readCell(column, printed)
-    if (read.ok) cells[key] = read.value
-    else problems.push({ column: key, printed, problem: read.problem })
+    if (!read.ok) {
+      problems.push({ column: key, printed, problem: read.problem })
+      continue
+    }
+    cells[key] = read.value
+    if (read.quantity) quantities[key] = read.quantity
   }
   // The cells were read by the columns from which the line's type is written down.
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, line: cells as unknown as ListLine<K> }
+  if (problems.length > 0) return { ok: false, problems }
+  const read = Object.keys(quantities).length > 0 ? { ...cells, quantities } : cells
+  return { ok: true, line: read as unknown as ListLine<K> }
 }
 
 /** A line on which nothing was filled in, as a form keeps one ready. */

@@ -1,3 +1,4 @@
+import { depthFindings } from './findings/depth-findings.ts'
 import { jewelFindings } from './findings/jewel-findings.ts'
 import type { Judged, Sentences } from './findings/judged.ts'
 import { movementFindings } from './findings/movement-findings.ts'
@@ -9,6 +10,7 @@ import { trainFindings } from './findings/train-findings.ts'
 export const findingSentences: Sentences = {
   ...trainFindings,
   ...movementFindings,
+  ...depthFindings,
   ...springFindings,
   ...jewelFindings,
   ...recordFindings,

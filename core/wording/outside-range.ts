@@ -16,12 +16,20 @@ const benchFigures: Readonly<Record<string, string>> = {
   inertiaMgCm2: 'moment of inertia',
   stiffnessNmPerRad: 'stiffness of the hairspring',
   massMg: 'mass of the ring',
+  stripMassMg: 'mass of the strip',
+  densityGPerCm3: 'density',
+  turns: 'number of turns',
+  coils: 'number of coils',
+  packMm: 'width of the pack',
   radiusMm: 'radius of the ring',
   torqueNm: 'torque',
   angleDeg: 'angle',
   inertia: 'inertia that is left',
   stiffness: 'stiffness that is left',
   length: 'length that is left',
+  pitchDiameterMm: 'pitch diameter',
+  moduleMm: 'module',
+  teeth: 'count of teeth',
   handsTurn: 'turn of the hands',
 }
 const nameOf = (field: string) => benchFigures[field] ?? labelOf(field).toLowerCase()
@@ -33,6 +41,8 @@ const sentences: Readonly<Record<OutsideRangeCode, (details: Details) => string>
     'Measure both again: the arbor at the hub, the barrel inside.',
   'bridle-fills-barrel': (d) =>
     `A bridle of ${shown(d, 'bridleThicknessMm')} mm leaves no room in a barrel of ${shown(d, 'barrelInsideMm')} mm. Measure both again.`,
+  'pack-fills-barrel': (d) =>
+    `A pack of ${shown(d, 'packMm')} mm on each side leaves nothing open in a barrel of ${shown(d, 'barrelInsideMm')} mm. Measure both again.`,
   'spring-overfills-barrel': (d) =>
     `The spring takes ${figure(Number(d.fill ?? 0) * 100, 1)} % of the free space, so it cannot be wound in this barrel ` +
     'and no turns follow. Check its length and thickness and the barrel’s sizes.',
@@ -42,6 +52,9 @@ const sentences: Readonly<Record<OutsideRangeCode, (details: Details) => string>
   'swing-within-lift': (d) =>
     `An amplitude of ${shown(d, 'amplitudeDeg')}° ends within a lift angle of ${shown(d, 'liftAngleDeg')}°: the balance would not ` +
     'swing free of the fork. Check both.',
+  'no-usual-lift': (d) =>
+    `What lift angle is usual for this escapement was not to be had in print, so the ${shown(d, 'liftAngleDeg')}° are neither ` +
+    'confirmed nor doubted.',
 }
 
 /** Why a proof's figures lie outside the range of its formula, in plain words. */

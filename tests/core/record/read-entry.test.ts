@@ -69,7 +69,14 @@ describe('an entry is read into values', () => {
       ),
     )
     expect(caliber.lists.jewels).toEqual([{ place: 'balance', kind: 'pallet-stone', count: 2 }])
-    expect(caliber.lists.depths).toEqual([{ driver: 'third wheel', driven: 'fourth pinion', centreDistanceMm: 3.25 }])
+    expect(caliber.lists.depths).toMatchObject([
+      {
+        driver: 'third wheel',
+        driven: 'fourth pinion',
+        centreDistanceMm: 3.25,
+        quantities: { centreDistanceMm: { value: 3.25, unit: 'mm', halfStep: 0.005 } },
+      },
+    ])
     expect(caliber.lists.stripOrder).toEqual([{ part: 'balance cock', after: ['power let down'] }])
     expect(problems.map(({ field, index, column, problem }) => [field, index, column, problem.code])).toEqual([
       ['jewels', 1, 'place', 'not-a-choice'],

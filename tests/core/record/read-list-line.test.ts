@@ -12,3 +12,12 @@ test('a line is read by its columns, and each cell at fault is named', () => {
   })
   expect(isBlankLine({ place: ' ', after: [] })).toBe(true)
 })
+
+test('a length keeps how it was printed, for its rounding', () => {
+  expect(
+    readListLine('depths', { driver: 'third wheel', driven: 'fourth pinion', driverPitchMm: '8.620' }),
+  ).toMatchObject({
+    ok: true,
+    line: { driverPitchMm: 8.62, quantities: { driverPitchMm: { value: 8.62, unit: 'mm', halfStep: 0.0005 } } },
+  })
+})
