@@ -6,6 +6,7 @@ export type OutsideRangeCode =
   | 'spring-overfills-barrel'
   | 'lift-outlasts-vibration'
   | 'swing-within-lift'
+  | 'no-usual-lift'
 
 /** Thrown by a formula for figures outside its validity; the runner of the proofs turns it into an outcome. */
 export class OutsideRange extends Error {

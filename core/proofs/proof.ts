@@ -1,5 +1,6 @@
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import type { ListKey } from '../fields/list-fields.ts'
+import type { OutsideRangeCode } from '../formulas/outside-range.ts'
 import type { Caliber, CaliberValues } from '../record/caliber.ts'
 
 export type Outcome = 'agrees' | 'disagrees' | 'doubtful' | 'cannot-check' | 'outside-range'
@@ -31,7 +32,13 @@ export type Judgement<R extends string = string> =
       /** The fields looked at, where the definition cannot name them beforehand. */
       readonly fields?: readonly CaliberFieldKey[]
     }
-  | { readonly outcome: 'cannot-check'; readonly missing: readonly (CaliberFieldKey | ListKey)[] }
+  | {
+      readonly outcome: 'cannot-check'
+      readonly missing: readonly (CaliberFieldKey | ListKey)[]
+      /** Why it cannot be told where nothing is missing; `core/wording/outside-range.ts` says it. */
+      readonly reason?: OutsideRangeCode
+      readonly details?: Readonly<Record<string, number | string>>
+    }
   | {
       readonly outcome: 'outside-range'
       readonly reason: string

@@ -50,12 +50,14 @@ export const reportFinding = (
     ...weigh(proof.id, judgement.outcome, caliber?.overrules),
   }
   if (judgement.outcome === 'cannot-check') {
-    const { outcome, missing } = judgement
+    const { outcome, missing, reason, details } = judgement
     const { basedOn } = caliber?.values ?? {}
     const message =
       basedOn !== undefined && missing.includes('basedOn')
         ? missingBaseSentence(basedOn)
-        : `Cannot be checked yet. Not stated: ${listed(missing.map((key) => labelOf(key).toLowerCase()))}.`
+        : reason !== undefined
+          ? outsideRangeSentence(reason, details)
+          : `Cannot be checked yet. Not stated: ${listed(missing.map((key) => labelOf(key).toLowerCase()))}.`
     return { ...base, ...nothing, outcome, missing, message }
   }
   if (judgement.outcome === 'outside-range') {

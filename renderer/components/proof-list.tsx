@@ -43,7 +43,7 @@ const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProp
         <h3>
           {proofTitle(proof)} <span className="outcome-word">{outcomeWords[outcome]}</span>
         </h3>
-        {waits ? null : <p className="message">{message}</p>}
+        {waits && missing.length > 0 ? null : <p className="message">{message}</p>}
         {working.map((step) => (
           <Working key={step.formula} step={step} />
         ))}

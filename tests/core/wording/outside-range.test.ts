@@ -19,3 +19,9 @@ it('names figures of the bench as a watchmaker does', () => {
     /^An amplitude of 25° ends within a lift angle of 52°/,
   )
 })
+
+it('says that no figure is in print rather than doubt what is stated', () => {
+  expect(outsideRangeSentence('no-usual-lift', { escapement: 'cylinder', liftAngleDeg: 40 })).toBe(
+    'What lift angle is usual for this escapement was not to be had in print, so the 40° are neither confirmed nor doubted.',
+  )
+})
