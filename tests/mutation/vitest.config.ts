@@ -1,0 +1,16 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+/** The tests that hold up the sums and the proofs; the rest of the suite would only lengthen each mutant's run. */
+export default defineConfig({
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  test: {
+    include: [
+      'tests/core/{formulas,proofs}/*.test.ts',
+      'tests/published/*.test.ts',
+      'tests/house-rules/proofs.test.ts',
+    ],
+    exclude: ['tests/published/terminal.test.ts'],
+    isolate: false,
+  },
+})
