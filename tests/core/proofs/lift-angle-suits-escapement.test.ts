@@ -68,14 +68,4 @@ it('reports that as neither doubted nor waiting for a field', () => {
   })
 })
 
-it('reports that as neither doubted nor waiting for a field', () => {
-  const caliber = caliberOf({ ...lever, escapement: 'verge', liftAngleDeg: 40 })
-  expect(reportFinding({ proof, judgement: proof.judge(caliber) }, caliber)).toMatchObject({
-    outcome: 'cannot-check',
-    severity: 'none',
-    missing: [],
-    message: expect.stringMatching(/^What lift angle is usual .* 40° are neither confirmed nor doubted\.$/),
-  })
-})
-
 everyNeedIsNamed(proof, lever, ['escapement', 'liftAngleDeg'])
