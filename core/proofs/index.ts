@@ -4,6 +4,7 @@ import { handsFitInOrder } from './hands-fit-in-order.ts'
 import { hourHandFollowsMinuteHand } from './hour-hand-follows-minute-hand.ts'
 import { jewelsAddUp } from './jewels-add-up.ts'
 import { liftAngleSuitsEscapement } from './lift-angle-suits-escapement.ts'
+import { jewelsSitInPairs } from './jewels-sit-in-pairs.ts'
 import type { Proof } from './proof.ts'
 import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.ts'
 import { sourcesAgree } from './sources-agree.ts'
@@ -29,6 +30,7 @@ export const proofs: readonly Proof[] = [
   springStandsWithinBarrel,
   goingHoursFollowSpring,
   jewelsAddUp,
+  jewelsSitInPairs,
   yearsRunForward,
   sourcesAgree,
   variantKeepsItsBase,
