@@ -5,6 +5,7 @@ import { movementFindings } from './findings/movement-findings.ts'
 import { recordFindings } from './findings/record-findings.ts'
 import { springFindings } from './findings/spring-findings.ts'
 import { trainFindings } from './findings/train-findings.ts'
+import { workFindings } from './findings/work-findings.ts'
 
 /** The sentence of every reason that a proof can give. */
 export const findingSentences: Sentences = {
@@ -13,6 +14,7 @@ export const findingSentences: Sentences = {
   ...depthFindings,
   ...springFindings,
   ...jewelFindings,
+  ...workFindings,
   ...recordFindings,
 }
 
