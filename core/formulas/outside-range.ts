@@ -4,6 +4,7 @@ export type OutsideRangeCode =
   | 'arbor-fills-barrel'
   | 'bridle-fills-barrel'
   | 'spring-overfills-barrel'
+  | 'pack-fills-barrel'
   | 'lift-outlasts-vibration'
   | 'swing-within-lift'
   | 'no-usual-lift'

@@ -96,7 +96,7 @@ export const emptyCase = (): SpringCase => ({
  * that of core/formulas/barrel.ts, and a test holds the two together.
  */
 export const fillCase = (into: SpringCase, task: SpringTask, spring: StockSpring): SpringCase => {
-  const { heightMm: height, thicknessMm: e, lengthMm: length } = spring
+  const { heightMm: height, thicknessMm: e, lengthMm: length = Number.NaN } = spring
   into.clearanceMm = plain(task.depthMm - height)
   into.higherMm = plain(height - task.heightMm)
   into.thickerMm = plain(e - task.thicknessMm)

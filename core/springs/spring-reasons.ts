@@ -132,9 +132,14 @@ export const springReasons = {
     holds: (_, { lengthMm }) => Number.isNaN(lengthMm),
     figures: none,
   },
+  'length-not-given': {
+    atBest: 'acceptable',
+    holds: ({ longerShare }, { lengthMm }) => Number.isNaN(longerShare) && !Number.isNaN(lengthMm),
+    figures: none,
+  },
   'barrel-not-known': {
     atBest: 'as-specified',
-    holds: ({ fill }) => Number.isNaN(fill),
+    holds: (_, { wallMm, hubMm }) => Number.isNaN(wallMm) || Number.isNaN(hubMm),
     figures: none,
   },
   'none-left': {

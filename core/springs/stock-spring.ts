@@ -17,7 +17,8 @@ export const stockSpringSchema = z.looseObject({
   supplierRef: z.string().min(1).max(200),
   heightMm: size.max(120),
   thicknessMm: size.max(3),
-  lengthMm: size.max(20_000),
+  /** Some lists give the barrel in its place. */
+  lengthMm: size.max(20_000).optional(),
   /** The barrel for which it is sold. */
   barrelMm: size.max(300).optional(),
   end: z.enum(Object.keys(caliberFields.springEnd.choices) as [EndOfTable, ...EndOfTable[]]).optional(),

@@ -18,7 +18,7 @@ const percent = (share: number) => `${figure(Math.abs(share) * 100, 1)} %`
 /**
  * A change of torque as the band between its two bounds: at full wind, and in each turn.
  * @example
- * torqueBand(1.0975, 1.1498) // '9.8 to 15 % more'
+ * torqueBand(1.1, 1.15) // '10 to 15 % more'
  */
 export const torqueBand = (fullWind: number, rate: number): string => {
   const [low, high] = [fullWind - 1, rate - 1].toSorted((a, b) => Math.abs(a) - Math.abs(b)) as [number, number]
@@ -82,6 +82,7 @@ const sentences: Readonly<Record<SpringReasonCode, (figures: Figures) => string>
     `Another alloy than the ${labelOfMaterial(f.specified)} specified: the same sizes give another torque, and the ratios here do not hold.`,
   'length-not-specified': () =>
     'The length that the maker specified is not known; turns and fill are those of this spring.',
+  'length-not-given': () => 'Its length is not given, so turns and fill cannot be worked out: ask the supplier.',
   'barrel-not-known': () => 'Barrel or arbor is not stated, so turns and fill cannot be worked out.',
   'none-left': () => 'None is left in the tray.',
 }

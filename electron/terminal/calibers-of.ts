@@ -14,6 +14,14 @@ export interface NamedCaliber {
   readonly caliber: Caliber
 }
 
+/** The file that a command works on, or the library as it would be exported, with what a sentence calls it. */
+export const textOf = async (input: CommandInput): Promise<{ readonly place: string; readonly text: string }> => {
+  const [file] = input.words
+  return file === undefined
+    ? { place: String(input.options.library ?? 'The library'), text: await exported(input) }
+    : { place: file, text: readText(file) }
+}
+
 /** The calibers that a command works on: those of a file, or of a library, or the one that is named. */
 export const calibersOf = async (input: CommandInput): Promise<readonly NamedCaliber[]> => {
   const { options, words } = input
@@ -21,8 +29,7 @@ export const calibersOf = async (input: CommandInput): Promise<readonly NamedCal
   if (more.length > 0) throw new UnusableInput(`One file at a time: ${more.join(' ')} is one too many.`)
   if (file !== undefined && options.library !== undefined)
     throw new UnusableInput('Name a file or a library with --library, not both.')
-  const place = file ?? String(options.library ?? 'The library')
-  const text = file === undefined ? await exported(input) : readText(file)
+  const { place, text } = await textOf(input)
   const read = readLibraryFile(text, place).calibers.map((inFile, i) => {
     const { maker, designation } = inFile
     const { caliber, problems } = readEntry(openCaliber(inFile))

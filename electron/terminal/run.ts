@@ -7,6 +7,8 @@ import { type Command, type ExitStatus, type TerminalIo, UnusableInput } from '.
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   prove: async () => (await import('./prove.ts')).prove,
   fit: async () => (await import('./fit.ts')).fit,
+  'lost-spring': async () => (await import('./lost-spring.ts')).lostSpring,
+  springs: async () => (await import('./springs.ts')).springs,
   search: async () => (await import('./search.ts')).search,
   import: async () => (await import('./import.ts')).importCommand,
   export: async () => (await import('./export.ts')).exportCommand,

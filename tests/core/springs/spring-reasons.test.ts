@@ -54,6 +54,7 @@ const cases: Readonly<Record<SpringReasonCode, readonly [Partial<StockSpring>, C
   'end-not-known': [{ end: undefined }, {}, 'acceptable'],
   'other-material': [{ material: 'cobalt-nickel' }, {}, 'acceptable'],
   'length-not-specified': [{}, without('springLengthMm'), 'acceptable'],
+  'length-not-given': [{ lengthMm: undefined }, {}, 'acceptable'],
   'barrel-not-known': [{}, without('barrelArborMm'), 'as-specified'],
   'none-left': [{ inStock: 0 }, {}, 'as-specified'],
 }
