@@ -6,6 +6,7 @@ import { type Command, type ExitStatus, type TerminalIo, UnusableInput } from '.
 /** Each command in a file of its own, loaded when it is asked for. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   prove: async () => (await import('./prove.ts')).prove,
+  missing: async () => (await import('./missing.ts')).missing,
   fit: async () => (await import('./fit.ts')).fit,
   'lost-spring': async () => (await import('./lost-spring.ts')).lostSpring,
   springs: async () => (await import('./springs.ts')).springs,
