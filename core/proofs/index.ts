@@ -8,6 +8,7 @@ import { liftAngleSuitsEscapement } from './lift-angle-suits-escapement.ts'
 import type { Proof } from './proof.ts'
 import { rateIsCustomary } from './rate-is-customary.ts'
 import { secondsHandTurnsOnceAMinute } from './seconds-hand-turns-once-a-minute.ts'
+import { sizesAgree } from './sizes-agree.ts'
 import { sourcesAgree } from './sources-agree.ts'
 import { springBendsRoundArbor } from './spring-bends-round-arbor.ts'
 import { springFillsBarrel } from './spring-fills-barrel.ts'
@@ -32,6 +33,7 @@ export const proofs: readonly Proof[] = [
   springBendsRoundArbor,
   springStandsWithinBarrel,
   goingHoursFollowSpring,
+  sizesAgree,
   jewelsAddUp,
   jewelsSitInPairs,
   stripOrderHasNoLoop,

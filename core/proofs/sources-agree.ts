@@ -4,9 +4,8 @@ import type { Reading } from '../record/reading.ts'
 import { fieldsReadTwice, type ReadingConflict, readingConflicts } from '../record/reading-conflicts.ts'
 import { defineProof } from './define-proof.ts'
 import { plain } from './exact-value.ts'
+import { measuringShare } from './measuring-share.ts'
 import type { WorkingStep } from './proof.ts'
-
-const doubtfulShare = 0.01
 
 const units: Partial<Readonly<Record<FieldKind, string>>> = {
   length: 'mm',
@@ -83,7 +82,7 @@ export const sourcesAgree = defineProof({
     }
     const { key, first, second, difference, allowed } = worst
     return {
-      outcome: shareOf(worst) > doubtfulShare ? 'disagrees' : 'doubtful',
+      outcome: shareOf(worst) > measuringShare ? 'disagrees' : 'doubtful',
       stated: typeof first.value === 'number' ? first.value : null,
       found: typeof second.value === 'number' ? second.value : null,
       unit: units[caliberFields[key].kind] ?? '',

@@ -3,6 +3,7 @@ import { jewelFindings } from './findings/jewel-findings.ts'
 import type { Judged, Sentences } from './findings/judged.ts'
 import { movementFindings } from './findings/movement-findings.ts'
 import { recordFindings } from './findings/record-findings.ts'
+import { sizeFindings } from './findings/size-findings.ts'
 import { springFindings } from './findings/spring-findings.ts'
 import { trainFindings } from './findings/train-findings.ts'
 import { workFindings } from './findings/work-findings.ts'
@@ -14,6 +15,7 @@ export const findingSentences: Sentences = {
   ...depthFindings,
   ...springFindings,
   ...jewelFindings,
+  ...sizeFindings,
   ...workFindings,
   ...recordFindings,
 }
