@@ -1,4 +1,5 @@
 import { beatRateFollowsTrain } from './beat-rate-follows-train.ts'
+import { everyPivotIsOiledOrLeftDry } from './every-pivot-is-oiled-or-left-dry.ts'
 import { goingHoursFollowSpring } from './going-hours-follow-spring.ts'
 import { handsFitInOrder } from './hands-fit-in-order.ts'
 import { hourHandFollowsMinuteHand } from './hour-hand-follows-minute-hand.ts'
@@ -36,6 +37,7 @@ export const proofs: readonly Proof[] = [
   sizesAgree,
   jewelsAddUp,
   jewelsSitInPairs,
+  everyPivotIsOiledOrLeftDry,
   stripOrderHasNoLoop,
   yearsRunForward,
   sourcesAgree,

@@ -1,4 +1,9 @@
-import { detail, openBarrel, type Sentences, stated } from './judged.ts'
+import { listed } from '../listed.ts'
+import { detail, type Judged, openBarrel, type Sentences, stated } from './judged.ts'
+
+const makerFirst = 'The maker’s own specification comes first.'
+
+const placesOf = (judgement: Judged) => listed(detail(judgement, 'places').split('; '))
 
 /** What the proofs of the work at the bench find: taking down and oiling. */
 export const workFindings: Sentences = {
@@ -18,4 +23,15 @@ export const workFindings: Sentences = {
   'strip-loose-end': (j) =>
     `The step “${detail(j, 'part')}” comes after “${detail(j, 'after')}”, which has no step of its own` +
     `${Number(j.details?.more ?? 0) > 0 ? ` (and ${detail(j, 'more')} more like it)` : ''}. Add the step, or name the part as its step does.`,
+  'oiling-complete': (j) =>
+    `All ${stated(j)} places that are usually oiled stand in the list, and what usually stays dry is not oiled. ${makerFirst}`,
+  'oiling-harms': (j) =>
+    `Oil is listed for what must stay dry: ${placesOf(j)}. It makes coils stick together and teeth drag. Look the instruction ` +
+    `up again. ${makerFirst}`,
+  'oiling-left-dry': (j) =>
+    `Marked as dry where oil or grease is usual: ${placesOf(j)}. Dry pivots wear. Look the instruction up again. ${makerFirst}`,
+  'oiling-left-out': (j) =>
+    `Not in the list of oiling: ${placesOf(j)}. Add what is oiled there, or mark the place as dry. ${makerFirst}`,
+  'oiling-unusual': (j) =>
+    `Oil is listed where most makers leave dry: ${placesOf(j)}. Some do put a trace there; see that it is meant. ${makerFirst}`,
 }

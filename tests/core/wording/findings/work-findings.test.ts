@@ -30,3 +30,15 @@ it('names a loop, and a part that waits for itself', () => {
     'The step “dial” is said to come after itself. Correct what it comes after.',
   )
 })
+
+it('lists the places that were left out, and puts the maker first', () => {
+  expect(
+    workFindings['oiling-left-out']?.({
+      ...judgement,
+      reason: 'oiling-left-out',
+      details: { places: 'third pivots; balance pivots' },
+    }),
+  ).toBe(
+    'Not in the list of oiling: third pivots and balance pivots. Add what is oiled there, or mark the place as dry. The maker’s own specification comes first.',
+  )
+})
