@@ -1,0 +1,107 @@
+import { expect, it } from 'vitest'
+import { guessSpringColumns } from '../../../core/exchange/guess-spring-columns.ts'
+import { readSpringTable } from '../../../core/exchange/read-spring-table.ts'
+
+const settled = (rows: readonly (readonly string[])[], tray = 'Sarelle Springs') => ({
+  ...guessSpringColumns(rows),
+  order: 'height-thickness-length-barrel' as const,
+  tray,
+})
+const heading = ['Ref', 'Height', 'Thickness (1/100)', 'Length', 'End', 'Stock']
+
+it('reads a list under its headings, in the units that they say', () => {
+  const rows = [heading, ['A1', '1,50', '10,5', '360', 'tongue', '3']]
+  expect(readSpringTable(rows, settled(rows))).toEqual({
+    springs: [
+      {
+        row: 2,
+        spring: {
+          tray: 'Sarelle Springs',
+          supplierRef: 'A1',
+          heightMm: 1.5,
+          thicknessMm: 0.105,
+          lengthMm: 360,
+          end: 'tongue',
+          inStock: 3,
+        },
+      },
+    ],
+    refused: [],
+  })
+})
+
+it('names every row that cannot be taken over, and takes the others', () => {
+  const rows = [
+    heading,
+    ['A1', '1,50', '10,5', '360', 'tongue', '3'],
+    ['', '', '', '', '', ''],
+    ['A2', 'tall', '10,5', '360', 'tongue', '3'],
+    ['A1', '1,20', '9', '300', 'hole', '1'],
+    heading,
+    ['', '1,20', '9', '300', 'hole', '1'],
+    ['A3', '1,20', '9', '300', 'knot', '1'],
+    ['A4', '1,20', '9', '300', 'hole', 'a few'],
+    ['A5', '1,20', '9', '300', 'hole', ''],
+  ]
+  const { springs, refused } = readSpringTable(rows, settled(rows))
+  expect(springs.map(({ row, spring }) => [row, spring.supplierRef])).toEqual([
+    [2, 'A1'],
+    [10, 'A5'],
+  ])
+  expect(refused.map(({ row, problem }) => [row, problem.key, problem.problem.code])).toEqual([
+    [4, 'heightMm', 'unreadable'],
+    [5, 'supplierRef', 'said-twice'],
+    [7, 'supplierRef', 'missing'],
+    [8, 'end', 'not-a-choice'],
+    [9, 'inStock', 'not-a-count'],
+  ])
+  expect(refused[0]?.printed).toBe('A2 · tall · 10,5 · 360 · tongue · 3')
+})
+
+it.each([
+  ['1,50 x 0,105 x 360 x 10,5', 'height-thickness-length-barrel'],
+  ['1.50 × 0.105 × 360 × 10.5 mm', 'height-thickness-length-barrel'],
+  ['1,50 / 0,105 / 360 / 10,5', 'height-thickness-length-barrel'],
+  ['1,50 0,105 360 10,5', 'height-thickness-length-barrel'],
+  ['15 x 10,5 x 360', 'tenths-hundredths-length'],
+] as const)('reads the sizes in one cell: %s', (cell, order) => {
+  const rows = [
+    ['Ref', 'Sizes'],
+    ['A1', cell],
+  ]
+  const [read] = readSpringTable(rows, { ...settled(rows), order }).springs
+  expect(read?.spring).toMatchObject({ heightMm: 1.5, thicknessMm: 0.105, lengthMm: 360 })
+})
+
+it('refuses a cell with more figures than the order has, or one alone', () => {
+  const rows = [
+    ['Ref', 'Sizes'],
+    ['A1', '1.5 x 0.1 x 360 x 10 x 3'],
+    ['A2', '1.5'],
+  ]
+  const { refused } = readSpringTable(rows, settled(rows))
+  expect(refused.map(({ problem }) => problem.problem.code)).toEqual(['not-so-many', 'not-so-many'])
+})
+
+it('reads a decimal comma before three digits where the list has commas, and asks where it has none', () => {
+  const rows = [
+    ['Ref', 'Height', 'Thickness', 'Length'],
+    ['A1', '1,505', '0,105', '360'],
+  ]
+  expect(readSpringTable(rows, { ...settled(rows), decimalMark: ',' }).springs[0]?.spring.heightMm).toBe(1.505)
+  const { refused } = readSpringTable(rows, { ...settled(rows), decimalMark: '.' })
+  expect(refused[0]?.problem.problem.code).toBe('ambiguous')
+})
+
+it('names a spring by its sizes where the list has no numbers', () => {
+  const rows = [
+    ['Height', 'Thickness', 'Length'],
+    ['1.50', '0.105', '360'],
+  ]
+  expect(readSpringTable(rows, settled(rows, '')).springs[0]?.spring).toEqual({
+    supplierRef: '1.50 × 0.105 × 360 × –',
+    heightMm: 1.5,
+    thicknessMm: 0.105,
+    lengthMm: 360,
+  })
+})

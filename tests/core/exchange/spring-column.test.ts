@@ -1,0 +1,26 @@
+import { expect, it } from 'vitest'
+import { springColumnFromHeading } from '../../../core/exchange/spring-column.ts'
+
+it.each([
+  ['Ref.', 'supplierRef', null],
+  ['Artikelnummer', 'supplierRef', null],
+  ['Hauteur (1/10)', 'heightMm', 'tenths-mm'],
+  ['Width', 'heightMm', null],
+  ['Stärke 1/100', 'thicknessMm', 'hundredths-mm'],
+  ['Force du ressort (1/100 mm)', 'thicknessMm', 'hundredths-mm'],
+  ['Length, inches', 'lengthMm', 'inch'],
+  ['Longueur mm', 'lengthMm', 'mm'],
+  ['Ø intérieur du barillet', 'barrelMm', null],
+  ['Federhaus Ø', 'barrelMm', null],
+  ['Maße', 'sizes', null],
+  ['Hook', 'end', null],
+  ['Voorraad', 'inStock', null],
+  ['Prix', 'price', null],
+  ['Remarks', 'note', null],
+] as const)('knows %s', (heading, kind, unit) => {
+  expect(springColumnFromHeading(heading)).toEqual({ heading, kind, unit })
+})
+
+it('leaves out a column of which it knows nothing', () => {
+  expect(springColumnFromHeading('Shelf').kind).toBeNull()
+})
