@@ -25,6 +25,13 @@ export const OutcomeMark = ({ outcome }: { outcome: Outcome }) => (
   </svg>
 )
 
+/** A pen stroke: what the owner wrote under a finding; the word stands beside it. */
+export const OverruleMark = () => (
+  <svg className="outcome-mark" viewBox="0 0 16 16" aria-hidden="true">
+    <path d="M3 13 3.8 9.7 10.6 2.9 13.1 5.4 6.3 12.2Z" />
+  </svg>
+)
+
 /** How the proofs of a caliber stand, in a list: shape and word. */
 export const ProofBadge = ({ disagree, doubtful }: { disagree: number; doubtful: number }) => {
   const outcome: Outcome = disagree > 0 ? 'disagrees' : doubtful > 0 ? 'doubtful' : 'agrees'

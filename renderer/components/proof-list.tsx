@@ -1,24 +1,25 @@
-import { memo, type ReactNode } from 'react'
-import { proofs } from '../../core/proofs/index.ts'
-import type { Outcome } from '../../core/proofs/proof.ts'
+import { memo, type ReactNode, useRef } from 'react'
+import type { Overrule } from '../../core/proofs/severity.ts'
 import type { ProofReport } from '../../core/wording/proof-report.ts'
-import { OutcomeMark, outcomeWords } from './outcome-mark.tsx'
+import { proofTitle } from '../../core/wording/proof-title.ts'
+import { OutcomeMark, OverruleMark, outcomeWords } from './outcome-mark.tsx'
+import { FindingOverrule, type KeepOverrule, OtherOverrules, OverruleLine } from './overrule.tsx'
+import { type Shown, shownAs, shownWord } from './shown-as.ts'
 import { Working } from './working.tsx'
 
 /** What needs a look comes first. */
-const order: readonly Outcome[] = ['disagrees', 'doubtful', 'outside-range', 'agrees', 'cannot-check']
+const order: readonly Shown[] = ['disagrees', 'doubtful', 'outside-range', 'accepted', 'agrees', 'cannot-check']
 
-/** The statement of a proof as a heading. */
-export const proofTitle = (id: string): string => proofs.find((proof) => proof.id === id)?.title ?? id
+const wordOf = (shown: Shown, count: number): string => {
+  const word = shown === 'accepted' ? shown : outcomeWords[shown]
+  return count === 1 ? word : word.replace(/agrees$/, 'agree')
+}
 
 const countsOf = (reports: readonly ProofReport[]) =>
   order
-    .map((outcome) => ({ outcome, count: reports.filter((report) => report.outcome === outcome).length }))
+    .map((shown) => ({ shown, count: reports.filter((report) => shownAs(report) === shown).length }))
     .filter(({ count }) => count > 0)
-    .map(({ outcome, count }) => ({
-      outcome,
-      says: `${count} ${count === 1 ? outcomeWords[outcome] : outcomeWords[outcome].replace(/agrees$/, 'agree')}`,
-    }))
+    .map(({ shown, count }) => ({ shown, says: `${count} ${wordOf(shown, count)}` }))
 
 /** How many proofs stand how, in words. */
 export const proofSummary = (reports: readonly ProofReport[]): string =>
@@ -30,20 +31,38 @@ interface ProofListProps {
   readonly reports: readonly ProofReport[]
   /** How a field is gone to from a proof that doubts it or waits for it. */
   readonly linkTo: (key: string) => ReactNode
+  /** What the caliber's owner overruled, findings that are not made here included. */
+  readonly overrules: readonly Overrule[]
+  readonly keepOverrule: KeepOverrule
 }
 
-const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProps['linkTo'] }) => {
-  const { proof, outcome, message, hints, working, missing, fields, source } = report
+type ReportProps = Pick<ProofListProps, 'linkTo' | 'keepOverrule'> & { readonly report: ProofReport }
+
+const Report = ({ report, linkTo, keepOverrule }: ReportProps) => {
+  const { proof, outcome, overruled, message, hints, working, missing, fields, source } = report
+  const line = useRef<HTMLLIElement>(null)
   const waits = outcome === 'cannot-check'
   const keys = waits ? missing : outcome === 'agrees' ? [] : fields
   return (
-    <li className={`proof outcome-${outcome}`} data-proof={proof} data-outcome={outcome}>
+    <li
+      ref={line}
+      tabIndex={-1}
+      className={`proof outcome-${shownAs(report)}`}
+      data-proof={proof}
+      data-outcome={outcome}
+    >
       <OutcomeMark outcome={outcome} />
       <div>
         <h3>
           {proofTitle(proof)} <span className="outcome-word">{outcomeWords[outcome]}</span>
+          {overruled?.applies && (
+            <span className="overrule-word">
+              <OverruleMark /> {shownWord(report)}
+            </span>
+          )}
         </h3>
         {waits && missing.length > 0 ? null : <p className="message">{message}</p>}
+        {overruled !== null && <OverruleLine overruled={overruled} />}
         {working.map((step) => (
           <Working key={step.formula} step={step} />
         ))}
@@ -61,30 +80,33 @@ const Report = ({ report, linkTo }: { report: ProofReport; linkTo: ProofListProp
           </p>
         )}
         {waits ? null : <p className="rule-source">Rule: {source}</p>}
+        <FindingOverrule report={report} keep={keepOverrule} line={line} />
       </div>
     </li>
   )
 }
 
 /** The proofs of a caliber: how many of each outcome, then each with its working and its sentence. */
-export const ProofList = memo(function ProofList({ reports, linkTo }: ProofListProps) {
-  const sorted = [...reports].sort((one, other) => order.indexOf(one.outcome) - order.indexOf(other.outcome))
+export const ProofList = memo(function ProofList({ reports, linkTo, overrules, keepOverrule }: ProofListProps) {
+  const sorted = [...reports].sort((one, other) => order.indexOf(shownAs(one)) - order.indexOf(shownAs(other)))
+  const others = overrules.filter(({ proof }) => !reports.some((report) => report.proof === proof))
   return (
     <section className="proofs" aria-labelledby="proofs">
       <h2 id="proofs">Proofs</h2>
       <p className="counts">
-        {countsOf(reports).map(({ outcome, says }) => (
-          <span key={outcome} className={`badge outcome-${outcome}`}>
-            <OutcomeMark outcome={outcome} />
+        {countsOf(reports).map(({ shown, says }) => (
+          <span key={shown} className={`badge outcome-${shown}`}>
+            {shown === 'accepted' ? <OverruleMark /> : <OutcomeMark outcome={shown} />}
             {says}
           </span>
         ))}
       </p>
       <ul>
         {sorted.map((report) => (
-          <Report key={report.proof} report={report} linkTo={linkTo} />
+          <Report key={report.proof} report={report} linkTo={linkTo} keepOverrule={keepOverrule} />
         ))}
       </ul>
+      <OtherOverrules overrules={others} keep={keepOverrule} />
     </section>
   )
 })

@@ -8,6 +8,7 @@ import type { EntryProblem } from '../../core/record/read-entry.ts'
 import type { Reading } from '../../core/record/reading.ts'
 import type { ProofReport } from '../../core/wording/proof-report.ts'
 import { wordProblem } from '../../core/wording/quantity-problem.ts'
+import { shownAs } from '../components/shown-as.ts'
 import { ValueCell } from '../components/value-cell.tsx'
 
 interface CaliberGroupsProps {
@@ -40,7 +41,7 @@ const special = new Set<CaliberFieldKey>([
 
 /** The worst outcome of the proofs that looked at a field. */
 const worstOf = (field: CaliberFieldKey, reports: readonly ProofReport[]): Outcome | null => {
-  const outcomes = reports.filter(({ fields }) => fields.includes(field)).map(({ outcome }) => outcome)
+  const outcomes = reports.filter(({ fields }) => fields.includes(field)).map(shownAs)
   return outcomes.includes('disagrees') ? 'disagrees' : outcomes.includes('doubtful') ? 'doubtful' : null
 }
 

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
+import type { Overrule } from '../../core/proofs/severity.ts'
 import { formatLength } from '../../core/quantities/format-length.ts'
 import { labelOf } from '../../core/record/label-of.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
@@ -19,7 +20,10 @@ import { CaliberAttachments } from './caliber-attachments.tsx'
 import { CaliberGroups } from './caliber-groups.tsx'
 import { CaliberLists } from './caliber-lists.tsx'
 import { FamilyLine } from './family-line.tsx'
+import { useKeepOverrule } from './use-keep-overrule.ts'
 import { yearsText } from './years-text.ts'
+
+const none: readonly Overrule[] = []
 
 /** One caliber, to be read: figures for the bench first, then drawings, proofs and every value with its source. */
 export const CaliberPage = ({ id }: { id: number }) => {
@@ -71,6 +75,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
       document.title = 'Lignebook'
     }
   }, [entry.maker, entry.designation])
+  const keepOverrule = useKeepOverrule(id)
   const years = yearsText(values.firstYear, values.lastYear)
   const size = values.diameterMm ?? values.lengthMm
   const linkTo = useCallback((key: string) => <Link href={`/caliber/${id}/edit/${key}`}>{labelOf(key)}</Link>, [id])
@@ -117,7 +122,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
           <TrainPlan values={values} />
           <BarrelSection values={values} />
         </div>
-        <ProofList reports={reports} linkTo={linkTo} />
+        <ProofList reports={reports} linkTo={linkTo} overrules={entry.overrules ?? none} keepOverrule={keepOverrule} />
       </div>
       <CaliberGroups id={id} entry={entry} caliber={caliber} problems={problems} reports={reports} sources={sources} />
       <CaliberLists id={id} lists={caliber.lists} own={read.caliber.lists} base={caliber.base?.values.designation} />

@@ -2,6 +2,8 @@ import type { CaliberEntry, EntryReading } from '../../core/exchange/library-fil
 import { listFields } from '../../core/fields/list-fields.ts'
 import { labelOf } from '../../core/record/label-of.ts'
 import { mergeEntries } from '../../core/record/merge-entries.ts'
+import { proofTitle } from '../../core/wording/proof-title.ts'
+import { overruleSentence } from '../../core/wording/severity.ts'
 
 const where = ({ source, page }: EntryReading): string =>
   [source, page && `p. ${page}`].filter(Boolean).join(' ') || 'no source'
@@ -14,8 +16,8 @@ const Print = ({ reading }: { reading: EntryReading }) => (
 
 /** What merging would bring from one record to the other. */
 export const MergePreview = ({ keep, from }: { keep: CaliberEntry; from: CaliberEntry }) => {
-  const { entry, filled, beside, lines, names } = mergeEntries(keep, from)
-  const nothing = filled.length + beside.length + lines.length + names.length === 0
+  const { entry, filled, beside, lines, overrules, names } = mergeEntries(keep, from)
+  const nothing = filled.length + beside.length + lines.length + overrules.length + names.length === 0
   return (
     <>
       {nothing ? <p>The other record says nothing that this one does not.</p> : null}
@@ -73,6 +75,11 @@ export const MergePreview = ({ keep, from }: { keep: CaliberEntry; from: Caliber
         <p key={list}>
           {listFields[list].label}: {added === 1 ? 'one line comes' : `${added} lines come`} over
           {keep[list].length > 0 ? ', after those that are here. Look whether they count the same things twice' : ''}.
+        </p>
+      ))}
+      {overrules.map(({ proof, severity, reason }) => (
+        <p key={proof}>
+          The overrule of “{proofTitle(proof)}” comes over. {overruleSentence({ severity, reason, applies: true })}
         </p>
       ))}
       {names.length > 0 ? <p>It is also known as {names.join(', ')} from then on.</p> : null}

@@ -55,6 +55,19 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.getByText('Nothing in the library answers to').waitFor()
   },
   'a caliber': (page) => openCaliber(page, '8-310'),
+  'an overruled finding': async (page) => {
+    await openCaliber(page, '8-310')
+    const actions = page.locator('.overrule-actions button')
+    await actions.first().click()
+    await page.locator('.overrule-reason textarea').fill('Seen on the bench')
+    await page.locator('.overrule-form').getByRole('button', { name: 'Save' }).click()
+    await page.locator('.proof .overrule').waitFor()
+    await page.keyboard.press('Control+z')
+    await page.locator('.proof .overrule').waitFor({ state: 'detached' })
+    await actions.first().click()
+    await page.locator('.overrule-form').getByRole('button', { name: 'Save' }).click()
+    await page.locator('.overrule-form [role="alert"]').waitFor()
+  },
   'the form': spoilForm,
   'an import on trial': async (page) => {
     await goTo(page, '#/import')

@@ -7,6 +7,9 @@ export const cellOfField = (key: CaliberFieldKey): string => key
 /** The name of the line beside the form in which the reason of the chosen reading is noted. */
 export const cellOfNote = (key: CaliberFieldKey): string => `${key}.note`
 
+/** Where an overrule was made: beside the form, among the proofs, and no cell of it. */
+export const cellOfOverrule = (proof: string): string => `overrule.${proof}`
+
 /** The name of a cell of a list: `jewels.0.place`; without a column, the first of the line. */
 export const cellOfList = (list: ListKey, line: number, column?: string): string =>
   `${list}.${line}.${column ?? Object.keys(listFields[list].columns)[0]}`

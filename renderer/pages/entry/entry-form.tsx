@@ -1,17 +1,21 @@
 import { useQueryClient } from '@tanstack/react-query'
-import { type KeyboardEvent, useDeferredValue, useEffect, useMemo, useReducer, useState } from 'react'
+import { type KeyboardEvent, useCallback, useDeferredValue, useEffect, useMemo, useReducer, useState } from 'react'
 import { useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
+import type { Overrule } from '../../../core/proofs/severity.ts'
 import { labelOf } from '../../../core/record/label-of.ts'
 import { isListKey, readEntry } from '../../../core/record/read-entry.ts'
 import { proofReports } from '../../../core/wording/proof-report.ts'
+import { proofTitle } from '../../../core/wording/proof-title.ts'
 import { call } from '../../api/hooks.ts'
 import { useFamily } from '../../api/use-family.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
-import { ProofList, proofSummary, proofTitle } from '../../components/proof-list.tsx'
+import type { KeepOverrule } from '../../components/overrule.tsx'
+import { ProofList, proofSummary } from '../../components/proof-list.tsx'
 import { say } from '../../components/say.ts'
+import { shownAs } from '../../components/shown-as.ts'
 import { glossaryPlace } from '../glossary-place.ts'
 import { ArrangeFields } from './arrange-fields.tsx'
 import { AttachmentPanel } from './attachment-panel.tsx'
@@ -38,6 +42,8 @@ const keepingWords: Readonly<Record<Keeping, string>> = {
   kept: 'Draft kept',
   'not-kept': 'Draft not kept in the library: it cannot be reached. It is safe in this window, and is tried again.',
 }
+
+const none: readonly Overrule[] = []
 
 const goToKey = (key: string) => goToCell(isListKey(key) ? cellOfList(key, 0) : key)
 
@@ -101,10 +107,17 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
     if (state.cameTo !== null && !goToCell(state.cameTo)) goToCell(state.cameTo.split('.')[0] ?? '')
   }, [state])
 
+  const keepOverrule = useCallback<KeepOverrule>(async (proof, overrule) => {
+    dispatch({ type: 'overrule', proof, overrule })
+    return null
+  }, [])
+
   // Said after a breath, so that a reader of the page hears how proofs stand and not every key stroke.
   const [heard, setHeard] = useState('')
   useEffect(() => {
-    const disagreeing = reports.filter(({ outcome }) => outcome === 'disagrees').map(({ proof }) => proofTitle(proof))
+    const disagreeing = reports
+      .filter((report) => shownAs(report) === 'disagrees')
+      .map(({ proof }) => proofTitle(proof))
     const text = disagreeing.length > 0 ? `Disagrees: ${disagreeing.join('; ')}.` : `${proofSummary(reports)}.`
     const timer = setTimeout(() => setHeard(text), 1200)
     return () => clearTimeout(timer)
@@ -354,7 +367,12 @@ export const EntryForm = ({ caliberId, startAt, stored, opened, sources, onNext 
             dispatch={dispatch}
           />
           <div className="entry-proofs">
-            <ProofList reports={reports} linkTo={linkToCell} />
+            <ProofList
+              reports={reports}
+              linkTo={linkToCell}
+              overrules={proved.overrules ?? none}
+              keepOverrule={keepOverrule}
+            />
           </div>
           <p className="out-of-sight" role="status">
             {heard}

@@ -1,8 +1,10 @@
 import type { CaliberEntry, EntryReading } from '../../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
 import type { ListKey } from '../../../core/fields/list-fields.ts'
+import type { Overrule } from '../../../core/proofs/severity.ts'
+import { withOverrule } from '../../../core/record/with-overrule.ts'
 import { withSourceUnit } from '../../../core/record/with-source-unit.ts'
-import { cellOfField, cellOfList, cellOfNote } from './cells.ts'
+import { cellOfField, cellOfList, cellOfNote, cellOfOverrule } from './cells.ts'
 import { chosenIndex } from './chosen-reading.ts'
 import {
   addReading,
@@ -62,6 +64,7 @@ export type EntryAction =
   | { readonly type: 'note-reading'; readonly key: CaliberFieldKey; readonly index: number; readonly note: string }
   | { readonly type: 'remove-reading'; readonly key: CaliberFieldKey; readonly index: number }
   | { readonly type: 'give-source'; readonly keys: readonly CaliberFieldKey[] }
+  | { readonly type: 'overrule'; readonly proof: string; readonly overrule: Omit<Overrule, 'proof'> | null }
   | { readonly type: 'take-in-hand'; readonly inHand: SourceInHand }
   | { readonly type: 'know-units'; readonly units: SourceUnitsByKey }
   | { readonly type: 'leave-cell' }
@@ -195,6 +198,8 @@ export const entryReducer = (state: EntryState, action: EntryAction): EntryState
       if (first === undefined) return state
       return stepTo(state, giveSource(entry, action.keys, state.inHand), cellOfField(first), false)
     }
+    case 'overrule':
+      return stepTo(state, withOverrule(entry, action.proof, action.overrule), cellOfOverrule(action.proof), false)
     case 'replace':
       return stepTo(state, action.entry, cellOfField('maker'), false)
     case 'take-in-hand':

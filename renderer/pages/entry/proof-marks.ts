@@ -1,5 +1,6 @@
 import type { ProofReport } from '../../../core/wording/proof-report.ts'
-import { proofTitle } from '../../components/proof-list.tsx'
+import { proofTitle } from '../../../core/wording/proof-title.ts'
+import { shownAs, shownWord } from '../../components/shown-as.ts'
 
 /** What a field shows of the proofs that doubt it. */
 export interface ProofMark {
@@ -12,13 +13,14 @@ export interface ProofMark {
 export const proofMarks = (reports: readonly ProofReport[]): ReadonlyMap<string, ProofMark> => {
   const marks = new Map<string, ProofMark>()
   for (const outcome of ['disagrees', 'doubtful'] as const) {
-    const doubting = reports.filter((report) => report.outcome === outcome)
+    const doubting = reports.filter((report) => shownAs(report) === outcome)
     for (const field of new Set(doubting.flatMap(({ fields }) => fields))) {
-      const titles = doubting.filter(({ fields }) => fields.includes(field)).map(({ proof }) => proofTitle(proof))
-      const [first, ...others] = titles
+      const [first, ...others] = doubting.filter(({ fields }) => fields.includes(field))
+      if (first === undefined || marks.has(field)) continue
       const several = outcome === 'disagrees' ? 'proofs disagree' : 'proofs are doubtful'
-      const text = others.length === 0 ? `${first}: ${outcome}` : `${titles.length} ${several}`
-      if (!marks.has(field)) marks.set(field, { outcome, text })
+      const text =
+        others.length === 0 ? `${proofTitle(first.proof)}: ${shownWord(first)}` : `${others.length + 1} ${several}`
+      marks.set(field, { outcome, text })
     }
   }
   return marks

@@ -59,6 +59,7 @@ export const useEntryKeys = (keys: EntryKeys): void => {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (event.isComposing || document.querySelector('dialog[open], [role="dialog"]')) return
+      if (event.target instanceof Element && event.target.closest('[data-own-keys]')) return
       const run = chosenKey(event, latest.current)
       if (!run) return
       event.preventDefault()

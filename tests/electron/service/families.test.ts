@@ -31,7 +31,7 @@ const marks = async () =>
   (await library.call('calibers.page', { offset: 0, limit: 100 })).rows.map(
     ({ designation, disagree, doubtful }) => `${designation}: ${disagree} ${doubtful}`,
   )
-const wrong = entryOf('Verrin', '17-220', { ...train, thirdWheel: '70' })
+const wrong = entryOf('Verrin', '17-220', { ...train, thirdWheel: '90' })
 
 test('a variant is proved over its base, and over the base of that', async () => {
   await save(wrong)

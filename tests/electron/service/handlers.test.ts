@@ -131,7 +131,7 @@ test('the demo library comes in whole, as one step', async () => {
 })
 
 test('an overrule is a step of its own, changes what is counted, and comes and goes with undo and redo', async () => {
-  const wrong = entryOf('17-221', { ...train, thirdWheel: '70' })
+  const wrong = entryOf('17-221', { ...train, thirdWheel: '90' })
   const { id } = await save(wrong)
   const overrule = {
     proof: 'beat-rate-follows-train',

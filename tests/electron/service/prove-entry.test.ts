@@ -23,7 +23,7 @@ const entryOf = (fields: Record<string, string>, more: object = {}) => ({
 
 test('what disagrees and what is doubtful is counted', () => {
   expect(proveEntry(entryOf(train))).toMatchObject({ disagree: 0, doubtful: 0, problems: [] })
-  expect(proveEntry(entryOf({ ...train, thirdWheel: '70' }))).toMatchObject({ disagree: 1, doubtful: 0 })
+  expect(proveEntry(entryOf({ ...train, thirdWheel: '90' }))).toMatchObject({ disagree: 1, doubtful: 0 })
   expect(proveEntry(entryOf({ ...train, beatRateVph: '18 040' }))).toMatchObject({ disagree: 0, doubtful: 1 })
   expect(proveEntry(entryOf({}))).toMatchObject({ disagree: 0, doubtful: 0 })
 })
@@ -34,10 +34,10 @@ test('the counts follow the owner, where the finding is still the one that was o
     const { disagree, doubtful } = proveEntry(entryOf({ ...train, thirdWheel }, { overrules: [overrule] }))
     return [disagree, doubtful]
   }
-  expect(counted('70', 'accepted')).toEqual([0, 0])
-  expect(counted('70', 'doubtful')).toEqual([0, 1])
-  expect(counted('70', 'accepted', { of: 'doubtful' })).toEqual([1, 0])
-  expect(counted('70', 'accepted', { proof: 'some-later-proof' })).toEqual([1, 0])
+  expect(counted('90', 'accepted')).toEqual([0, 0])
+  expect(counted('90', 'doubtful')).toEqual([0, 1])
+  expect(counted('90', 'accepted', { of: 'doubtful' })).toEqual([1, 0])
+  expect(counted('90', 'accepted', { proof: 'some-later-proof' })).toEqual([1, 0])
   expect(counted('75', 'wrong')).toEqual([0, 0])
 })
 

@@ -154,3 +154,13 @@ test('the units of a source that came to the shelf while typing are known from t
   const known = run([{ type: 'know-units', units: { hb3: 'inch' } }, hold('hb3', ''), size('1.5')], inLignes)
   expect(known.entry.fields.diameterMm?.[0]?.printed).toBe('1.5"')
 })
+
+test('an overrule, and its taking back, is a step each', () => {
+  const overrule = { severity: 'accepted', reason: 'Two caps added.', of: 'disagrees' } as const
+  const made = run([{ type: 'overrule', proof: 'jewels-add-up', overrule }])
+  expect(made.entry.overrules).toEqual([{ proof: 'jewels-add-up', ...overrule }])
+  const undone = run([{ type: 'undo' }], made)
+  expect(undone.entry).toEqual(blankEntry())
+  expect(run([{ type: 'redo' }], undone).entry).toEqual(made.entry)
+  expect(run([{ type: 'overrule', proof: 'jewels-add-up', overrule: null }], made).entry).toEqual(blankEntry())
+})

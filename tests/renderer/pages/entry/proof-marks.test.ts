@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { blankEntry } from '../../../../core/record/entry.ts'
 import { readEntry } from '../../../../core/record/read-entry.ts'
+import { withOverrule } from '../../../../core/record/with-overrule.ts'
 import { proofReports } from '../../../../core/wording/proof-report.ts'
 import { proofMarks } from '../../../../renderer/pages/entry/proof-marks.ts'
 
@@ -34,4 +35,20 @@ test('a field that several proofs doubt counts them', () => {
 
 test('a train that agrees marks nothing', () => {
   expect(marksOf('75').size).toBe(0)
+})
+
+test('a finding that is accepted marks no field, one that counts as doubtful says so', () => {
+  const fields = Object.fromEntries(
+    Object.entries({ ...train, thirdWheel: '90' }).map(([key, printed]) => [key, [{ printed }]]),
+  )
+  const marks = (severity: 'accepted' | 'doubtful') => {
+    const overrule = { severity, reason: 'Seen.', of: 'disagrees' } as const
+    const entry = withOverrule({ ...blankEntry(), fields }, 'beat-rate-follows-train', overrule)
+    return proofMarks(proofReports(readEntry(entry).caliber))
+  }
+  expect(marks('accepted').size).toBe(0)
+  expect(marks('doubtful').get('thirdWheel')).toEqual({
+    outcome: 'doubtful',
+    text: 'Beat rate follows the train: counts as doubtful',
+  })
 })
