@@ -55,24 +55,33 @@ const pivots: Readonly<Record<string, number>> = {
   sweep: arborPivots,
   barrel: 4,
 }
-const places = Object.keys(pivots)
 /** Places where one hole jewel is customary: the other pivot runs in the plate or in a pipe. */
 const mayBeSingle: ReadonlySet<string> = new Set(['centre', 'sweep', 'barrel'])
+/** Every place with its seats, whose names are made once. */
+const places = Object.entries(pivots).map(
+  ([place, most]) =>
+    ({
+      place,
+      most,
+      holeSeat: `${place} hole`,
+      capSeat: `${place} cap`,
+      mayBeSingle: mayBeSingle.has(place),
+    }) as const,
+)
 
 const inPivots = ({ seats }: JewelTally, objections: JewelObjection[]): void => {
   const single: string[] = []
   let pairs = 0
-  for (const place of places) {
-    const most = pivots[place] ?? arborPivots
-    const hole = seats[`${place} hole`] ?? 0
-    const cap = seats[`${place} cap`] ?? 0
+  for (const { place, most, holeSeat, capSeat, mayBeSingle } of places) {
+    const hole = seats[holeSeat] ?? 0
+    const cap = seats[capSeat] ?? 0
     if (hole > most)
       objections.push({ code: 'more-than-pivots', place, kind: 'hole', count: hole, expected: most, wrong: true })
     if (cap > most)
       objections.push({ code: 'more-than-pivots', place, kind: 'cap', count: cap, expected: most, wrong: true })
     else if (cap > hole)
       objections.push({ code: 'cap-without-hole', place, kind: 'cap', count: cap, expected: hole, wrong: false })
-    if (mayBeSingle.has(place)) continue
+    if (mayBeSingle) continue
     if (hole === 1) single.push(place)
     else if (hole > 1 && place !== 'balance') pairs += 1
   }

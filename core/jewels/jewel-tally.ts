@@ -1,3 +1,4 @@
+import { listFields } from '../fields/list-fields.ts'
 import type { JewelGroup } from '../record/caliber.ts'
 
 /** Where a stone sits and of what kind it is, as the list of jewels names them: `escape hole`. */
@@ -20,6 +21,17 @@ export interface JewelTally {
 const ownPlace: Readonly<Partial<Record<string, string>>> = { 'pallet-stone': 'pallet', impulse: 'balance' }
 const plainPlaces: ReadonlySet<string> = new Set(['balance', 'pallet', 'escape', 'fourth', 'third', 'centre'])
 
+const seatOf = (place: string, kind: string): JewelSeat => `${ownPlace[kind] ?? place} ${kind}`
+
+const { place: placeColumn, kind: kindColumn } = listFields.jewels.columns
+/** The seats of the known places and kinds, made once: a name put together anew for each line costs more than its sum. */
+const knownSeats: ReadonlyMap<string, ReadonlyMap<string, JewelSeat>> = new Map(
+  Object.keys(placeColumn.choices).map((place) => [
+    place,
+    new Map(Object.keys(kindColumn.choices).map((kind) => [kind, seatOf(place, kind)])),
+  ]),
+)
+
 /**
  * Adds a list of jewels up by place and kind.
  * @example
@@ -31,7 +43,7 @@ export const tallyJewels = (groups: readonly JewelGroup[]): JewelTally => {
   let total = 0
   let inPlainWork = 0
   for (const { place, kind, count } of groups) {
-    const seat: JewelSeat = `${ownPlace[kind] ?? place} ${kind}`
+    const seat = knownSeats.get(place)?.get(kind) ?? seatOf(place, kind)
     seats[seat] = (seats[seat] ?? 0) + count
     places[place] = (places[place] ?? 0) + count
     total += count

@@ -42,15 +42,11 @@ export const springLengthFollowsBarrel = defineProof({
     const difference = springLengthMm - best
     const bestPlaces = threePlaces(best)
     const squares = `π × (${barrelInsideMm}² − ${barrelArborMm}²)`
+    const barrel = { barrelInsideMm: values.barrelInsideMm, barrelArborMm, springThicknessMm }
     const working: WorkingStep[] = [
       {
         formula: `${squares} ÷ (8 × ${springThicknessMm})`,
-        where: {
-          barrelInsideMm: values.barrelInsideMm,
-          barrelArborMm,
-          springThicknessMm,
-          ...(barrelInsideMm === values.barrelInsideMm ? {} : { insideWithinBridleMm: barrelInsideMm }),
-        },
+        where: barrelInsideMm === values.barrelInsideMm ? barrel : { ...barrel, insideWithinBridleMm: barrelInsideMm },
         gives: best,
       },
       { formula: `${springLengthMm} − ${bestPlaces}`, where: { springLengthMm }, gives: difference },
