@@ -10,7 +10,7 @@ import { type CountKey, countKeys, isCountKey } from './cuttable-counts.ts'
 import { type DecidingMeasurement, decidingMeasurements } from './deciding-measurement.ts'
 import { cuttableRanges, type MissingTry, tryReading, type UnboundCount } from './missing-question.ts'
 import { type NearestAnswer, nearestAnswers } from './nearest-answers.ts'
-import { relationGives, trainRelations } from './train-relations.ts'
+import { relationGives, type Statement, trainRelations } from './train-relations.ts'
 
 type Counts = Readonly<Partial<Record<CountKey, number>>>
 
@@ -29,6 +29,8 @@ export interface MissingAnswer {
   readonly unknown: readonly CountKey[]
   /** Counts asked for that nothing stated binds; the rest were looked for without them. */
   readonly unbound: readonly UnboundCount[]
+  /** What is stated that binds them. */
+  readonly rests: readonly Statement[]
   /** All answers, the most customary first. */
   readonly solutions: readonly MissingSolution[]
   /** Where no whole numbers fit, those that come nearest; five at most. */
@@ -79,6 +81,7 @@ const answered = ({ question, found }: MissingTry): MissingAnswer => {
   return {
     unknown,
     unbound,
+    rests: [...new Set(relations.map(({ statement }) => statement))].filter((each) => each !== 'steepness'),
     solutions,
     nearest:
       solutions.length > 0 || unknown.length === 0 ? [] : nearestAnswers(values, cuttableRanges(unknown), relations),
@@ -98,6 +101,7 @@ const answered = ({ question, found }: MissingTry): MissingAnswer => {
 const nothingMissing: MissingAnswer = {
   unknown: [],
   unbound: [],
+  rests: [],
   solutions: [],
   nearest: [],
   decide: [],

@@ -8,6 +8,7 @@ import type { DecidingMeasurement } from '../trains/deciding-measurement.ts'
 import type { MissingAnswer } from '../trains/missing-counts.ts'
 import type { UnboundCount } from '../trains/missing-question.ts'
 import type { NearestAnswer } from '../trains/nearest-answers.ts'
+import type { Statement } from '../trains/train-relations.ts'
 import { figure } from './figure.ts'
 import { listed } from './listed.ts'
 
@@ -125,3 +126,15 @@ export const nothingMissingSentence = (values: CaliberValues): string =>
   countKeys.some((key) => values[key] !== undefined)
     ? 'No count is missing. Name the counts to look for, as for a wheel that is lost.'
     : 'Neither a beat rate nor a count is stated, so nothing can be worked out. State what is known of the train.'
+
+/** What a count that was worked out rests on, as the note of its reading. */
+export const workedOutNote = (rests: readonly Statement[], { beatRateVph, dialHours }: CaliberValues): string => {
+  const words: Readonly<Record<Statement, string>> = {
+    rate: `the beat rate${beatRateVph === undefined ? '' : ` ${figure(beatRateVph)} vph`}`,
+    seconds: 'the seconds hand that turns once a minute',
+    'hour-hand': `the motion work of ${dialHours === '24' ? 24 : 12} to one`,
+    sizes: 'the measured depth',
+    steepness: 'the steepest pair that is cut',
+  }
+  return `worked out from ${listed(rests.map((each) => words[each]))}`
+}

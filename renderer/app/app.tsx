@@ -18,6 +18,7 @@ import { HistoryPage } from '../pages/history-page.tsx'
 import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { MergePage } from '../pages/merge-page.tsx'
+import { MissingPage } from '../pages/missing-page.tsx'
 import { SourcesPage } from '../pages/sources-page.tsx'
 import { TablePage } from '../pages/table/table-page.tsx'
 import { themes, useLook } from './theme.ts'
@@ -176,6 +177,7 @@ const Frame = () => {
           <Route path="/caliber/:id/edit/:field?">
             {({ id, field }) => <EntryPage key={id} caliberId={Number(id)} startAt={field} />}
           </Route>
+          <Route path="/caliber/:id/missing">{({ id }) => <MissingPage key={id} id={Number(id)} />}</Route>
           <Route path="/caliber/:id/merge">{({ id }) => <MergePage key={id} id={Number(id)} />}</Route>
           <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
           <Route path="/">

@@ -42,6 +42,7 @@ export const CaliberPage = ({ id }: { id: number }) => {
   }
   useCommands([
     { label: 'Edit this caliber', keys: ['E'], run: () => go(`/caliber/${id}/edit`) },
+    { label: 'Find missing counts', keys: ['M'], run: () => go(`/caliber/${id}/missing`) },
     { label: 'Print this caliber', keys: ['Ctrl+P'], run: () => print() },
     {
       label: 'Export this caliber',
@@ -101,6 +102,9 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
         <p className="head-actions">
           <Link href="/" className="plain-button">
             Back to the list <kbd>Esc</kbd>
+          </Link>
+          <Link href={`/caliber/${id}/missing`} className="plain-button">
+            Find missing counts <kbd>M</kbd>
           </Link>
           <Link href={`/caliber/${id}/edit`} className="plain-button">
             Edit <kbd>E</kbd>

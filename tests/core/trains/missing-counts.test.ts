@@ -125,7 +125,9 @@ describe('complete enumeration', () => {
 test('the counts that are absent are found, and those named though they are stated', () => {
   expect(countsOf(find(without('thirdWheel')))).toEqual([{ thirdWheel: 75 }])
   expect(countsOf(find(train, ['thirdWheel']))).toEqual([{ thirdWheel: 75 }])
-  const [solution] = find(train, ['thirdWheel']).solutions
+  const { solutions, rests } = find(train, ['thirdWheel'])
+  const [solution] = solutions
+  expect(rests).toEqual(['seconds', 'rate'])
   expect(solution?.rate?.toFraction()).toBe('18000')
   expect(solution?.remarks).toEqual([])
   expect(solution?.working.map(({ formula, gives }) => `${formula} = ${gives}`)).toEqual([

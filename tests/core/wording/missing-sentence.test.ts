@@ -9,6 +9,7 @@ import {
   nearestSentence,
   nothingMissingSentence,
   unboundSentence,
+  workedOutNote,
 } from '../../../core/wording/missing-sentence.ts'
 
 const plain = (text: string) => text.replace(/\u202f/g, ' ')
@@ -100,6 +101,7 @@ test('the nearest counts are told with every error', () => {
 const answer: MissingAnswer = {
   unknown: ['thirdWheel'],
   unbound: [],
+  rests: [],
   solutions: [],
   nearest: [],
   decide: [],
@@ -130,4 +132,13 @@ test('none, one, several and too many are told apart', () => {
 test('nothing to look for is said of a whole train and of an empty one', () => {
   expect(nothingMissingSentence({ thirdWheel: 75 })).toMatch(/^No count is missing\./)
   expect(nothingMissingSentence({})).toMatch(/^Neither a beat rate nor a count is stated/)
+})
+
+test('a count that was worked out notes what it rests on', () => {
+  expect(plain(workedOutNote(['seconds', 'rate'], { beatRateVph: 18000 }))).toBe(
+    'worked out from the seconds hand that turns once a minute and the beat rate 18 000 vph',
+  )
+  expect(workedOutNote(['hour-hand', 'sizes'], { dialHours: '24' })).toBe(
+    'worked out from the motion work of 24 to one and the measured depth',
+  )
 })
