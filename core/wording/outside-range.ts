@@ -23,6 +23,8 @@ const benchFigures: Readonly<Record<string, string>> = {
   packMm: 'width of the pack',
   radiusMm: 'radius of the ring',
   torqueNm: 'torque',
+  modulusNPerMm2: 'modulus of elasticity',
+  stressNPerMm2: 'stress',
   angleDeg: 'angle',
   inertia: 'inertia that is left',
   stiffness: 'stiffness that is left',
