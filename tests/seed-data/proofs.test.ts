@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { FileCaliber } from '../../core/exchange/library-file.ts'
+import { proofs } from '../../core/proofs/index.ts'
 import { misprintHelp } from '../../core/proofs/misprint-help.ts'
 import { proveCaliber } from '../../core/proofs/prove.ts'
 import { withBases } from '../../core/record/bases.ts'
@@ -96,4 +97,9 @@ it('hints first at the right value of each planted misprint', () => {
       })
     }
   }
+})
+
+it('lets every proof agree for at least one of its calibers', () => {
+  const agreeing = new Set(demoCalibers.flatMap(({ caliber }) => proofsThat('agrees', caliber)))
+  expect(proofs.map(({ id }) => id).filter((id) => !agreeing.has(id))).toEqual([])
 })
