@@ -58,15 +58,16 @@ const answered = ({ question, found }: MissingTry): MissingAnswer => {
   const { values, readings, lists } = caliber
   const set = new Set(unknown)
   const ofTrain = relations.some(({ statement }) => statement === 'rate')
+  // The train's own rate, also where the counts found do not bear on it; every answer has the same counts.
+  const placed: CaliberValues = { ...values, ...found.answers[0] }
+  const ownRate = trainRelations({ values: placed, readings, lists }, [], fourthArbor).find(
+    ({ statement }) => statement === 'rate',
+  )
+  const shown = relations.filter(({ statement }) => statement !== 'sizes' && statement !== 'steepness')
   const solutions = found.answers
     .map((counts) => {
       const all: CaliberValues = { ...values, ...counts }
-      // The train's own rate, also where the counts found do not bear on it.
-      const rateOf = trainRelations({ values: all, readings, lists }, [], fourthArbor).find(
-        ({ statement }) => statement === 'rate',
-      )
-      const rate = rateOf ? relationGives(rateOf, all) : null
-      const shown = relations.filter(({ statement }) => statement !== 'sizes' && statement !== 'steepness')
+      const rate = ownRate ? relationGives(ownRate, all) : null
       return {
         counts,
         rate,
@@ -91,7 +92,7 @@ const answered = ({ question, found }: MissingTry): MissingAnswer => {
           solutions.map(({ counts }) => counts),
           unknown,
           stated,
-          pairsOf({ ...values, ...solutions[0]?.counts }, fourthArbor),
+          pairsOf(placed, fourthArbor),
         )
       : [],
     complete: found.complete,

@@ -86,6 +86,7 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'the history': (page) => openPage(page, '#/history', 'History'),
   'the glossary': (page) => openPage(page, '#/glossary', 'Glossary'),
   'a table': (page) => openPage(page, '#/table', 'Enter a table'),
+  'missing counts': (page) => openPage(page, '#/caliber/1/missing', 'Missing counts'),
   'a merge': (page) => openPage(page, '#/caliber/1/merge', 'Merge another caliber'),
   'the commands': async (page) => {
     await page.locator('#caliber-0').waitFor()
