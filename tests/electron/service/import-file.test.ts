@@ -25,11 +25,15 @@ const file = {
         retired: null,
       },
       jewels: [{ place: 'balance', kind: 'hole', count: 2 }],
+      overrules: [
+        { proof: 'sources-agree', severity: 'accepted', reason: 'Two springs.', of: 'doubtful', by: 'a newer version' },
+        { proof: 'some-later-proof', severity: 'wrong', reason: 'Seen.', of: 'agrees' },
+      ],
       rating: { stars: 3 },
     },
     { maker: 'Verrin', designation: '17-221', fields: { diameterMm: "17'''" } },
   ],
-  springs: [{ supplierRef: 'S1', heightMm: 1.5 }],
+  springs: [{ supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1, coating: 'blue' }],
   movements: [{ name: 'On the bench' }],
 }
 const bring = (content: unknown, dryRun = false, name = 'in.json') =>
@@ -48,13 +52,18 @@ test('a dry run counts and writes nothing', async () => {
 })
 
 test('importing again changes nothing, and what is exported comes in elsewhere as the same library', async () => {
-  expect(await bring(file)).toMatchObject({ added: 2, kept: ['springs', 'movements', 'madeBy'] })
+  expect(await bring(file)).toMatchObject({
+    added: 2,
+    springs: { added: 1, updated: 0, unchanged: 0, removed: 0 },
+    kept: ['movements', 'madeBy'],
+  })
   expect(await bring(file)).toMatchObject({ added: 0, updated: 0, unchanged: 2 })
   const first = await out()
   expect(first).toMatchObject({ madeBy: 'a newer version', springs: file.springs, movements: file.movements })
   expect(first.sources).toEqual(file.sources)
   expect(first.calibers[0]).toMatchObject({
     rating: { stars: 3 },
+    overrules: file.calibers[0]?.overrules,
     fields: {
       colourOfPlate: 'gilt',
       alarm: { hours: 12, tones: ['high'] },
@@ -105,4 +114,27 @@ test('a table changes what it names and leaves the rest of a caliber as it was',
   expect(caliber.fields.thirdWheel).toBe('76')
   expect(caliber.jewels).toEqual(file.calibers[0]?.jewels)
   expect(caliber.fields.alsoKnownAs).toEqual(['220', 'Large Verrin'])
+})
+
+test('springs and the order list come with the file, what cannot be read is named, and undo takes all of it back', async () => {
+  const orders = [{ kind: 'part', what: 'click', quantity: 1, state: 'open', at: '2031-05-01T08:00:00Z', later: 1 }]
+  const springs = [
+    { supplierRef: 'S1', heightMm: '15/10', thicknessMm: 0.1 },
+    { supplierRef: 'S2', heightMm: 'tall', thicknessMm: 0.1 },
+    { supplierRef: 'S1', heightMm: 1.2, thicknessMm: 0.1 },
+  ]
+  const counts = await bring({ lignebook: 1, springs, orders: [...orders, { what: 'no kind' }] })
+  expect(counts).toMatchObject({
+    springs: { added: 1, updated: 0, unchanged: 0, removed: 0 },
+    orders: { added: 1, updated: 0, unchanged: 0, removed: 0 },
+  })
+  expect(counts.refused.map(({ path }) => path)).toEqual([
+    'springs[1].heightMm',
+    'springs[2].supplierRef',
+    'orders[1].kind',
+  ])
+  expect(await out()).toMatchObject({ springs: [{ supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1 }], orders })
+  await library.call('history.undo', {})
+  expect((await out()).springs).toEqual([])
+  expect(await out()).not.toHaveProperty('orders')
 })

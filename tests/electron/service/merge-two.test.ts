@@ -30,6 +30,25 @@ test('caliber.merge proves the merged caliber, keeps both readings and is taken 
   expect(await exported()).toBe(before)
 })
 
+test('caliber.merge brings the overrules of the one that goes, counts by them, and undo gives both back', async () => {
+  const overrule = (proof: string) => ({
+    proof,
+    severity: 'accepted' as const,
+    reason: 'The book has it so.',
+    of: 'disagrees' as const,
+  })
+  const one = entryOf('Verrin', '17-220', { ...train, ...escapeWheel, thirdWheel: '90' })
+  const two = { ...entryOf('Verrin', '17220 A'), overrules: [overrule('beat-rate-follows-train')] }
+  const { id: keep } = await library.call('caliber.save', { caliberId: null, entry: one })
+  const { id: from } = await library.call('caliber.save', { caliberId: null, entry: two })
+  const before = await exported()
+  await library.call('caliber.merge', { keep, from })
+  expect((await rows()).map(({ id, disagree }) => [id, disagree])).toEqual([[keep, 0]])
+  expect((await library.call('caliber.read', { id: keep })).entry.overrules).toEqual(two.overrules)
+  await library.call('history.undo', {})
+  expect(await exported()).toBe(before)
+})
+
 test('caliber.merge refuses a caliber with itself, and one that is not there', async () => {
   const keep = await enter('Verrin', '17-220')
   await expect(library.call('caliber.merge', { keep, from: keep })).rejects.toMatchObject({
