@@ -1,10 +1,10 @@
-import { beatRate } from '../formulas/beat-rate.ts'
 import { dailyDifference } from '../formulas/daily-difference.ts'
 import { hasFourthArbor, nominalRateShare } from '../formulas/fourth-arbor.ts'
-import { missingCounts, stageCounts, stagesFromCentre } from '../formulas/train-stages.ts'
+import { missingCounts } from '../formulas/train-stages.ts'
+import { arborWorking } from './arbor-working.ts'
 import { defineProof } from './define-proof.ts'
-import { asWritten, exactValue } from './exact-value.ts'
-import { countsWhere, fractionsOf } from './train-working.ts'
+import { rateOfTrain, stagesOfRate } from './rate-of-train.ts'
+import { rateStep } from './train-working.ts'
 
 const wholeVibration = 0.5
 
@@ -41,20 +41,13 @@ export const beatRateFollowsTrain = defineProof({
   },
   judge: (values, { readings }) => {
     const stated = values.beatRateVph
-    const stages = stagesFromCentre(values, hasFourthArbor(values) !== false)
-    const counts = stageCounts(values, stages)
-    if (counts === null) return { outcome: 'cannot-check', missing: missingCounts(values, stages) }
-
-    const { wheels, pinions } = counts
-    const { escapeTeeth, hoursPerCentreTurn } = values
-    const hours =
-      hoursPerCentreTurn === undefined ? undefined : exactValue(readings, 'hoursPerCentreTurn', hoursPerCentreTurn)
-    const exact = beatRate(wheels, pinions, escapeTeeth, hours)
+    const train = rateOfTrain(values, readings)
+    if (train === null) return { outcome: 'cannot-check', missing: missingCounts(values, stagesOfRate(values)) }
+    const { exact, hours } = train
     const found = exact.valueOf()
     const off = Math.abs(found - stated)
     const agrees = off <= wholeVibration
     const near = off <= stated * nominalRateShare
-    const slow = hours === undefined ? '' : ` ÷ ${hours.toFraction(true)}`
     return {
       outcome: agrees ? 'agrees' : near ? 'doubtful' : 'disagrees',
       stated,
@@ -62,17 +55,10 @@ export const beatRateFollowsTrain = defineProof({
       unit: 'vph',
       difference: found - stated,
       allowed: wholeVibration,
-      working: [
-        {
-          formula: `${fractionsOf(wheels, pinions)} × 2 × ${escapeTeeth}${slow}`,
-          where: {
-            ...countsWhere(values, stages),
-            escapeTeeth,
-            ...(hoursPerCentreTurn === undefined ? {} : { hoursPerCentreTurn }),
-          },
-          gives: asWritten(exact),
-        },
-      ],
+      // Worked out only when it is read: the whole library is proved far more often than its working is looked at.
+      get working() {
+        return [rateStep(values, train), ...arborWorking(values, hours)]
+      },
       reason: agrees ? 'rate-agrees' : near ? 'rate-near' : 'rate-differs',
       details: { secondsPerDay: dailyDifference(found, stated) },
     }

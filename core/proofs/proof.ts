@@ -13,6 +13,8 @@ export interface WorkingStep {
   readonly where: Readonly<Record<string, number | string>>
   /** The result; a text where it is a fraction that no decimal holds (`9973 1/3`). */
   readonly gives: number | string
+  /** What the result counts, where the sum alone does not say. */
+  readonly unit?: string
 }
 
 /** What a proof found, as data. `core/wording` makes the sentence, last. `R` are the reasons that the proof declares. */

@@ -1,5 +1,8 @@
 import type { Stage } from '../formulas/train-stages.ts'
 import type { CaliberValues } from '../record/caliber.ts'
+import { asWritten } from './exact-value.ts'
+import type { WorkingStep } from './proof.ts'
+import type { TrainRate } from './rate-of-train.ts'
 
 /**
  * A chain of pairs as written on paper.
@@ -25,3 +28,17 @@ export const countsWhere = (values: CaliberValues, stages: readonly Stage[]): Re
   }
   return where
 }
+
+/** The beat rate of a train as worked out on paper: its pairs, two vibrations for each escape tooth, the hours of a centre turn. */
+export const rateStep = (
+  values: CaliberValues,
+  { exact, stages, wheels, pinions, escapeTeeth, hours }: TrainRate,
+): WorkingStep => ({
+  formula: `${fractionsOf(wheels, pinions)} × 2 × ${escapeTeeth}${hours === undefined ? '' : ` ÷ ${hours.toFraction(true)}`}`,
+  where: {
+    ...countsWhere(values, stages),
+    escapeTeeth,
+    ...(values.hoursPerCentreTurn === undefined ? {} : { hoursPerCentreTurn: values.hoursPerCentreTurn }),
+  },
+  gives: asWritten(exact),
+})

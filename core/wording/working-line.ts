@@ -6,5 +6,5 @@ import { figure } from './figure.ts'
  * @example
  * workingLine({ formula: '80/10 × 75/10', where: {}, gives: 60 }) // '80/10 × 75/10 = 60'
  */
-export const workingLine = ({ formula, gives }: Pick<WorkingStep, 'formula' | 'gives'>): string =>
-  `${formula} = ${typeof gives === 'number' ? figure(gives, 3) : gives}`
+export const workingLine = ({ formula, gives, unit }: Pick<WorkingStep, 'formula' | 'gives' | 'unit'>): string =>
+  `${formula} = ${typeof gives === 'number' ? figure(gives, 3) : gives}${unit === undefined ? '' : ` ${unit}`}`

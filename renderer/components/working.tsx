@@ -1,3 +1,4 @@
+import type { WorkingStep } from '../../core/proofs/proof.ts'
 import { cancelledLine } from '../../core/wording/cancelled-line.ts'
 import { spokenWorking } from '../../core/wording/spoken-working.ts'
 import { workingLine } from '../../core/wording/working-line.ts'
@@ -23,7 +24,7 @@ const Line = ({ line, className }: { line: string; className: string }) => (
 )
 
 /** One step of working as on paper: the sum and what it gives, and below it the same sum cancelled. */
-export const Working = ({ step }: { step: { readonly formula: string; readonly gives: number | string } }) => {
+export const Working = ({ step }: { step: Pick<WorkingStep, 'formula' | 'gives' | 'unit'> }) => {
   const cancelled = cancelledLine(step)
   return (
     <>

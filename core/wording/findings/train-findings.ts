@@ -7,6 +7,11 @@ const rateOff = (judgement: Judged) => {
   return `the train gives ${found(judgement)}, ${off(judgement)} ${more} (${figure(seconds, 1)} s a day)`
 }
 
+const rateFrom = (judgement: Judged) =>
+  judgement.details?.of === 'stated'
+    ? `${found(judgement)} vibrations an hour is stated`
+    : `The train gives ${found(judgement)} vibrations an hour`
+
 const handArbors: Readonly<Record<string, string>> = {
   fourth: 'fourth arbor',
   escape: 'escape arbor',
@@ -25,6 +30,15 @@ export const trainFindings: Sentences = {
   'rate-differs': (j) =>
     `${stated(j)} vibrations an hour is stated; ${rateOff(j)}. Count the wheels and pinions again, or look the rate up ` +
     'in another source.',
+  'rate-customary': (j) => `${rateFrom(j)}, a customary rate.`,
+  'rate-of-old': (j) => `${rateFrom(j)}, a rate of old watches and clocks: ${detail(j, 'source')}.`,
+  'rate-outdated': (j) =>
+    `${rateFrom(j)}, a rate of old watches and clocks (${detail(j, 'source')}), which is uncommon in the year that is stated. ` +
+    'Count the train again, or look the year up.',
+  'rate-uncommon': (j) =>
+    `${rateFrom(j)}, which is none of the customary rates; the nearest is ${figure(Number(j.details?.nearest))}, ` +
+    `${off(j)} ${(j.difference ?? 0) < 0 ? 'more' : 'fewer'}. Many old and special trains have a rate of their ` +
+    'own, so this alone is no error; in a common watch, count the train again.',
   'seconds-true': (j) => `${secondsTurns(j)}, so the seconds hand goes round once a minute.`,
   'seconds-false': (j) =>
     `${secondsTurns(j)}, where a seconds hand needs 60. Count the wheels and pinions between centre and seconds hand ` +

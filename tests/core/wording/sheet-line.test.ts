@@ -22,7 +22,7 @@ test('a finding has its sentence, its working and the field to look at first', (
     field: 'beatRateVph',
   })
   expect(line.message).toMatch(/^18\u202f000 vibrations an hour is stated; /)
-  expect(line.working).toEqual([{ formula: expect.stringContaining('57/'), gives: line.found }])
+  expect(line.working[0]).toEqual({ formula: expect.stringContaining('57/'), gives: line.found })
 })
 
 test('what is missing is the field to look at first', () => {

@@ -5,7 +5,11 @@ interface Proved {
   readonly calibers: readonly {
     readonly maker: string
     readonly designation: string
-    readonly proofs: readonly { readonly proof: string; readonly outcome: string }[]
+    readonly proofs: readonly {
+      readonly proof: string
+      readonly outcome: string
+      readonly working: readonly unknown[]
+    }[]
   }[]
 }
 
@@ -50,10 +54,10 @@ test('each caliber is answered with its proofs, every one of the same form', asy
       unit: 'vph',
       difference: 0,
       missing: [],
-      working: [{ formula: expect.any(String), where: { thirdWheel: 75, escapeTeeth: 15 }, gives: 18000 }],
     },
     { outcome: 'disagrees', stated: 18000, found: 16800, difference: -1200 },
   ])
+  expect(rate[0]?.working[0]).toMatchObject({ where: { thirdWheel: 75, escapeTeeth: 15 }, gives: 18000 })
 })
 
 test('nothing that disagrees is status 0, though something cannot be checked', async () => {
