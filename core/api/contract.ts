@@ -123,7 +123,13 @@ const proofLineSchema = z.strictObject({
   message: z.string(),
   /** What the owner made of the finding and why, in a sentence. */
   overruled: z.string().nullable(),
-  working: z.array(z.strictObject({ formula: z.string(), gives: z.union([z.number(), z.string()]) })),
+  working: z.array(
+    z.strictObject({
+      formula: z.string(),
+      gives: z.union([z.number(), z.string()]),
+      unit: z.string().exactOptional(),
+    }),
+  ),
   /** Key of the field or list to look at first. */
   field: z.string().nullable(),
 })

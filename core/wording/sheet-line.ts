@@ -1,5 +1,5 @@
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
-import type { Finding } from '../proofs/proof.ts'
+import type { Finding, WorkingStep } from '../proofs/proof.ts'
 import type { Caliber } from '../record/caliber.ts'
 import { type ProofReport, reportFinding } from './proof-report.ts'
 import { overruleSentence } from './severity.ts'
@@ -10,7 +10,7 @@ export interface FindingLine
     ProofReport,
     'proof' | 'outcome' | 'severity' | 'stated' | 'found' | 'unit' | 'difference' | 'allowed' | 'message'
   > {
-  readonly working: { formula: string; gives: number | string }[]
+  readonly working: Omit<WorkingStep, 'where'>[]
   /** What the owner made of it and why, in a sentence. */
   readonly overruled: string | null
   /** Key of the field or list to look at first: the missing one, or the first that the caliber states itself. */
@@ -39,7 +39,7 @@ export const sheetLine = (finding: Finding, caliber: Caliber): FindingLine => {
     allowed,
     message,
     overruled: overruled && overruleSentence(overruled),
-    working: working.map(({ formula, gives }) => ({ formula, gives })),
+    working: working.map(({ where: _, ...step }) => step),
     field: firstField(report, caliber),
   }
 }

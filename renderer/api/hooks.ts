@@ -6,12 +6,24 @@ import {
   useQuery,
   useQueryClient,
 } from '@tanstack/react-query'
-import { createClient } from '../../core/api/client.ts'
+import { type Client, createClient } from '../../core/api/client.ts'
 import type { CaliberRow, CallInput, CallName } from '../../core/api/contract.ts'
+import { writes } from '../../core/api/dispatcher.ts'
 import { transport } from './transport.ts'
 
+const ask = createClient(transport)
+let changes = 0
+const keepsCalibers = (name: CallName): boolean => name.startsWith('draft.') || name === 'library.back-up'
+
 /** Calls the library; throws `LignebookError` where the answer is a failure. */
-export const call = createClient(transport)
+export const call: Client = async (name, input) => {
+  const answer = await ask(name, input)
+  if (writes(name) && !keepsCalibers(name)) changes += 1
+  return answer
+}
+
+/** How many calls of this page may have changed a caliber. */
+export const changesMade = (): number => changes
 
 /** Rows asked for at once. */
 export const rowsPerPage = 100

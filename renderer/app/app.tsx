@@ -1,4 +1,16 @@
-import { BookOpen, History, Keyboard, Languages, Library, Moon, Sun, SunMoon, Table2, Type } from 'lucide-react'
+import {
+  BookOpen,
+  History,
+  Keyboard,
+  Languages,
+  Library,
+  ListChecks,
+  Moon,
+  Sun,
+  SunMoon,
+  Table2,
+  Type,
+} from 'lucide-react'
 import { useEffect, useState } from 'react'
 import { Link, Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
@@ -8,6 +20,7 @@ import { CommandList } from '../components/command-list.tsx'
 import { runPressed, useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { KeysHelp } from '../components/keys-help.tsx'
+import { OutcomeMark } from '../components/outcome-mark.tsx'
 import { say } from '../components/say.ts'
 import { StatusLine } from '../components/status-line.tsx'
 import { CaliberPage } from '../pages/caliber-page.tsx'
@@ -19,6 +32,7 @@ import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { MergePage } from '../pages/merge-page.tsx'
 import { MissingPage } from '../pages/missing-page.tsx'
+import { ProofsPage } from '../pages/proofs/proofs-page.tsx'
 import { SourcesPage } from '../pages/sources-page.tsx'
 import { TablePage } from '../pages/table/table-page.tsx'
 import { themes, useLook } from './theme.ts'
@@ -75,6 +89,7 @@ const Frame = () => {
       },
       { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
       { label: 'Enter a table', keys: ['T'], run: () => go('/table') },
+      { label: 'Prove the whole library', keys: ['V'], run: () => go('/proofs') },
       { label: 'Go to the sources', keys: ['U'], run: () => go('/sources') },
       { label: 'Look at the history', keys: ['H'], run: () => go('/history') },
       { label: 'Look up a word in the glossary', keys: ['W'], run: () => go('/glossary') },
@@ -111,6 +126,7 @@ const Frame = () => {
     return () => removeEventListener('keydown', runPressed)
   }, [])
 
+  const disagreeing = status.data?.disagreeing ?? 0
   const ThemeIcon = themeIcons[look.theme]
   return (
     <div className="frame">
@@ -122,6 +138,17 @@ const Frame = () => {
         >
           <BookOpen aria-hidden="true" />
           Calibers
+        </Link>
+        <Link href="/proofs" className="rail-item" aria-current={location === '/proofs' ? 'page' : undefined}>
+          <ListChecks aria-hidden="true" />
+          Proofs
+          {disagreeing > 0 && (
+            <span className="badge outcome-disagrees" title={`${disagreeing} with proofs that disagree`}>
+              <OutcomeMark outcome="disagrees" />
+              {disagreeing}
+              <span className="out-of-sight"> with proofs that disagree</span>
+            </span>
+          )}
         </Link>
         {railPages.map(({ href, label, Icon }) => (
           <Link
@@ -163,6 +190,9 @@ const Frame = () => {
           <Route path="/import">
             <ImportPage />
           </Route>
+          <Route path="/proofs">
+            <ProofsPage />
+          </Route>
           <Route path="/table">
             <TablePage />
           </Route>
@@ -179,6 +209,9 @@ const Frame = () => {
           </Route>
           <Route path="/caliber/:id/missing">{({ id }) => <MissingPage key={id} id={Number(id)} />}</Route>
           <Route path="/caliber/:id/merge">{({ id }) => <MergePage key={id} id={Number(id)} />}</Route>
+          <Route path="/caliber/:id/at/:field">
+            {({ id, field }) => <CaliberPage key={id} id={Number(id)} at={field} />}
+          </Route>
           <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
           <Route path="/">
             <CalibersPage />

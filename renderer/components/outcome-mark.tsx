@@ -41,8 +41,9 @@ export const ProofBadge = ({ disagree, doubtful }: { disagree: number; doubtful:
       : doubtful > 0
         ? `${doubtful} doubtful`
         : 'no doubts'
+  const title = `${disagree} ${disagree === 1 ? 'proof disagrees' : 'proofs disagree'}, ${doubtful} ${doubtful === 1 ? 'is' : 'are'} doubtful`
   return (
-    <span className={`badge outcome-${outcome}`}>
+    <span className={`badge outcome-${outcome}`} title={title}>
       <OutcomeMark outcome={outcome} />
       {word}
     </span>

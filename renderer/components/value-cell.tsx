@@ -5,6 +5,7 @@ import type { Reading } from '../../core/record/reading.ts'
 import { MissingValue } from './missing-value.tsx'
 import { OutcomeMark } from './outcome-mark.tsx'
 import { SourceMark } from './source-mark.tsx'
+import { fieldPlace } from './use-sought-field.ts'
 import { wordValue } from './word-value.ts'
 
 interface ValueCellProps {
@@ -40,7 +41,11 @@ export const ValueCell = ({ id, field, readings, inheritedFrom, problem, outcome
     plain(chosen.printed) !== plain(shown.text + shown.unit)
   const marked = outcome === 'disagrees' || outcome === 'doubtful'
   return (
-    <div className={inheritedFrom === undefined ? 'value-cell' : 'value-cell inherited'}>
+    <div
+      id={fieldPlace(field)}
+      tabIndex={-1}
+      className={inheritedFrom === undefined ? 'value-cell' : 'value-cell inherited'}
+    >
       <dt title={caliberFields[field].meaning}>{caliberFields[field].label}</dt>
       <dd>
         <span className={shown && typeof chosen?.value === 'number' ? 'value number' : 'value'}>

@@ -13,6 +13,8 @@ import { ValueCell } from '../components/value-cell.tsx'
 
 interface CaliberGroupsProps {
   readonly id: number
+  /** The field that one came for: shown even where it is asked of few calibers. */
+  readonly at: string | undefined
   readonly entry: CaliberEntry
   readonly caliber: Caliber
   readonly problems: readonly EntryProblem[]
@@ -46,7 +48,7 @@ const worstOf = (field: CaliberFieldKey, reports: readonly ProofReport[]): Outco
 }
 
 /** Every field by group, with value, unit and source. */
-export const CaliberGroups = ({ id, caliber, problems, reports, sources }: CaliberGroupsProps) => {
+export const CaliberGroups = ({ id, at, caliber, problems, reports, sources }: CaliberGroupsProps) => {
   const readingsOf = (key: CaliberFieldKey): readonly Reading[] => caliber.readings[key] ?? []
   const problemOf = (key: CaliberFieldKey): string | null => {
     const found = problems.find(({ field }) => field === key)
@@ -56,7 +58,9 @@ export const CaliberGroups = ({ id, caliber, problems, reports, sources }: Calib
     <div className="groups">
       {formOrder().map(({ group, label, keys }) => {
         const shown = keys.filter(
-          (key) => !saidAbove.has(key) && (!special.has(key) || readingsOf(key).length > 0 || problemOf(key) !== null),
+          (key) =>
+            !saidAbove.has(key) &&
+            (!special.has(key) || key === at || readingsOf(key).length > 0 || problemOf(key) !== null),
         )
         if (shown.length === 0) return null
         return (

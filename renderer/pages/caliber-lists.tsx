@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import { type ListColumn, type ListKey, listFields } from '../../core/fields/list-fields.ts'
 import { formatLength } from '../../core/quantities/format-length.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
+import { fieldPlace } from '../components/use-sought-field.ts'
 
 const keys = Object.keys(listFields) as readonly ListKey[]
 
@@ -61,7 +62,7 @@ export const CaliberLists = ({ id, lists, own, base }: CaliberListsProps) => {
       {keys
         .filter((key) => lists[key].length > 0)
         .map((key) => (
-          <section key={key} className={`list list-${key}`}>
+          <section key={key} id={fieldPlace(key)} tabIndex={-1} className={`list list-${key}`}>
             <h2>
               {listFields[key].label}
               {own[key].length === 0 && <span className="inherited-from"> from {base ?? 'its base'}</span>}
@@ -75,7 +76,9 @@ export const CaliberLists = ({ id, lists, own, base }: CaliberListsProps) => {
           {empty.map((key, index) => (
             <span key={key}>
               {index > 0 && ', '}
-              <Link href={`/caliber/${id}/edit/${key}`}>{listFields[key].label.toLowerCase()}</Link>
+              <Link id={fieldPlace(key)} href={`/caliber/${id}/edit/${key}`}>
+                {listFields[key].label.toLowerCase()}
+              </Link>
             </span>
           ))}
           .

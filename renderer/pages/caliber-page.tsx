@@ -13,6 +13,7 @@ import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { ProofList } from '../components/proof-list.tsx'
 import { say } from '../components/say.ts'
+import { fieldPlace, useSoughtField } from '../components/use-sought-field.ts'
 import { BarrelSection } from '../drawings/barrel-section.tsx'
 import { TrainPlan } from '../drawings/train-plan.tsx'
 import { BeatLine, SpringLine } from './bench-lines.tsx'
@@ -20,13 +21,19 @@ import { CaliberAttachments } from './caliber-attachments.tsx'
 import { CaliberGroups } from './caliber-groups.tsx'
 import { CaliberLists } from './caliber-lists.tsx'
 import { FamilyLine } from './family-line.tsx'
+import { listPlace } from './list-place.ts'
 import { useKeepOverrule } from './use-keep-overrule.ts'
 import { yearsText } from './years-text.ts'
 
 const none: readonly Overrule[] = []
 
-/** One caliber, to be read: figures for the bench first, then drawings, proofs and every value with its source. */
-export const CaliberPage = ({ id }: { id: number }) => {
+const backTo = (): string => (listPlace.back === '/' ? 'Back to the list' : 'Back to the proofs')
+
+/**
+ * One caliber, to be read: figures for the bench first, then drawings, proofs and every value with its source. It opens
+ * `at` a field where one came for it.
+ */
+export const CaliberPage = ({ id, at }: { id: number; at?: string | undefined }) => {
   const [, go] = useLocation()
   const caliber = useCaliber(id)
   const sources = useSources()
@@ -51,7 +58,7 @@ export const CaliberPage = ({ id }: { id: number }) => {
     },
     { label: 'Merge another caliber into this one', keys: [], run: () => go(`/caliber/${id}/merge`) },
     { label: 'Remove this caliber', keys: ['Delete'], run: remove },
-    { label: 'Back to the list', keys: ['Escape', 'Backspace'], run: () => go('/') },
+    { label: backTo(), keys: ['Escape', 'Backspace'], run: () => go(listPlace.back) },
   ])
   if (caliber.error)
     return (
@@ -60,10 +67,17 @@ export const CaliberPage = ({ id }: { id: number }) => {
       </p>
     )
   if (!caliber.data) return <p className="notice quiet">Reading…</p>
-  return <Read id={id} entry={caliber.data.entry} sources={sources.data?.sources ?? []} />
+  return <Read id={id} at={at} entry={caliber.data.entry} sources={sources.data?.sources ?? []} />
 }
 
-const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources: readonly Source[] }) => {
+interface ReadProps {
+  readonly id: number
+  readonly at: string | undefined
+  readonly entry: CaliberEntry
+  readonly sources: readonly Source[]
+}
+
+const Read = ({ id, at, entry, sources }: ReadProps) => {
   const read = useMemo(() => readEntry(entry), [entry])
   const { problems, unknownKeys } = read
   const caliber = useFamily(id, read.caliber)
@@ -71,11 +85,11 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
   const reports = useMemo(() => proofReports(caliber), [caliber])
   useEffect(() => {
     document.title = `${entry.maker} ${entry.designation} – Lignebook`
-    document.getElementById('main')?.focus({ preventScroll: true })
     return () => {
       document.title = 'Lignebook'
     }
   }, [entry.maker, entry.designation])
+  useSoughtField(at)
   const keepOverrule = useKeepOverrule(id)
   const years = yearsText(values.firstYear, values.lastYear)
   const size = values.diameterMm ?? values.lengthMm
@@ -83,7 +97,7 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
   return (
     <article className="caliber">
       <header className="caliber-head">
-        <h1>
+        <h1 id={fieldPlace('designation')} tabIndex={-1}>
           {entry.maker} {entry.designation}
         </h1>
         <p className="size">
@@ -100,8 +114,8 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
           {years && <span>{years}</span>}
         </p>
         <p className="head-actions">
-          <Link href="/" className="plain-button">
-            Back to the list <kbd>Esc</kbd>
+          <Link href={listPlace.back} className="plain-button">
+            {backTo()} <kbd>Esc</kbd>
           </Link>
           <Link href={`/caliber/${id}/missing`} className="plain-button">
             Find missing counts <kbd>M</kbd>
@@ -128,7 +142,15 @@ const Read = ({ id, entry, sources }: { id: number; entry: CaliberEntry; sources
         </div>
         <ProofList reports={reports} linkTo={linkTo} overrules={entry.overrules ?? none} keepOverrule={keepOverrule} />
       </div>
-      <CaliberGroups id={id} entry={entry} caliber={caliber} problems={problems} reports={reports} sources={sources} />
+      <CaliberGroups
+        id={id}
+        at={at}
+        entry={entry}
+        caliber={caliber}
+        problems={problems}
+        reports={reports}
+        sources={sources}
+      />
       <CaliberLists id={id} lists={caliber.lists} own={read.caliber.lists} base={caliber.base?.values.designation} />
       {values.notes && (
         <section className="notes">

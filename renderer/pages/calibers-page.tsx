@@ -63,6 +63,7 @@ export const CalibersPage = () => {
     return () => seen.disconnect()
   }, [virtual])
   useEffect(() => {
+    listPlace.back = '/'
     listPlace.words = words
     listPlace.at = active
   }, [words, active])

@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import type { Caliber } from '../../core/record/caliber.ts'
 import { useBases } from '../api/use-bases.ts'
 import { useVariants } from '../api/use-variants.ts'
+import { fieldPlace } from '../components/use-sought-field.ts'
 
 /** On what a caliber is based and which ones follow it, each a link to those in the library. */
 export const FamilyLine = ({ id, caliber }: { id: number; caliber: Caliber }) => {
@@ -10,7 +11,7 @@ export const FamilyLine = ({ id, caliber }: { id: number; caliber: Caliber }) =>
   const variants = useVariants(id)
   if (basedOn === undefined && variants.length === 0) return null
   return (
-    <p className="quiet other-names family">
+    <p id={fieldPlace('basedOn')} tabIndex={-1} className="quiet other-names family">
       {basedOn !== undefined && (
         <>Based on {baseId === undefined ? basedOn : <Link href={`/caliber/${baseId}`}>{basedOn}</Link>}. </>
       )}

@@ -82,6 +82,10 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
       .setInputFiles({ name: 'table.csv', mimeType: 'text/csv', buffer: Buffer.from(table) })
     await page.getByRole('region', { name: 'What would be done' }).waitFor()
   },
+  'the proofs': async (page) => {
+    await openPage(page, '#/proofs', 'Proofs')
+    await page.locator('.sheet-line').first().waitFor()
+  },
   'the sources': (page) => openPage(page, '#/sources', 'Sources'),
   'the history': (page) => openPage(page, '#/history', 'History'),
   'the glossary': (page) => openPage(page, '#/glossary', 'Glossary'),

@@ -19,6 +19,8 @@ const train = {
   escapePinion: '8',
   escapeTeeth: '15',
 }
+/** The train gives 18 000, a customary rate, so that this proof alone finds something. */
+const wrong = { ...train, beatRateVph: '21 600' }
 const save = (designation: string, fields: Record<string, string>, more: object = {}) =>
   library.call('caliber.save', { caliberId: null, entry: entryOf('Verrin', designation, fields, more) })
 
@@ -29,7 +31,7 @@ const rateCounts = ({ counts }: CallOutput<'proofs.sheet'>) =>
 
 test('a stretch is proved: what weighs is answered in full, the rest is counted', async () => {
   await save('10', train)
-  await save('9', { ...train, thirdWheel: '57' })
+  await save('9', wrong)
   await save('11', {})
   const sheet = await library.call('proofs.sheet', { offset: 0, limit: 500 })
   expect(sheet.total).toBe(3)
@@ -41,7 +43,7 @@ test('a stretch is proved: what weighs is answered in full, the rest is counted'
 })
 
 test('stretches in the order of the list make up the whole, and past its end there is nothing', async () => {
-  for (const designation of ['10', '9', '11']) await save(designation, { ...train, thirdWheel: '57' })
+  for (const designation of ['10', '9', '11']) await save(designation, wrong)
   const whole = await library.call('proofs.sheet', { offset: 0, limit: 3 })
   const stretches = [
     await library.call('proofs.sheet', { offset: 0, limit: 2 }),
@@ -81,7 +83,7 @@ test('an accepted finding stays in sight and weighs nothing', async () => {
   const overrules = [
     { proof: 'beat-rate-follows-train', severity: 'accepted', reason: 'Beats so.', of: 'disagrees' } as const,
   ]
-  await save('10', { ...train, thirdWheel: '57' }, { overrules })
+  await save('10', wrong, { overrules })
   const sheet = await library.call('proofs.sheet', { offset: 0, limit: 10 })
   expect(sheet.calibers).toMatchObject({ wrong: 0, sound: 1 })
   expect(rateCounts(sheet)).toEqual({ accepted: 1 })
