@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely'
 import * as library from './0010-library.ts'
 import * as attachments from './0020-attachments.ts'
 import * as overrules from './0030-overrules.ts'
+import * as stock from './0040-stock.ts'
 
 export interface Migration {
   /** The schema number that the file has afterwards. */
@@ -15,4 +16,5 @@ export const migrations: readonly Migration[] = [
   { number: 10, name: 'library', up: library.up },
   { number: 20, name: 'attachments', up: attachments.up },
   { number: 30, name: 'overrules', up: overrules.up },
+  { number: 40, name: 'stock', up: stock.up },
 ]

@@ -1,10 +1,12 @@
 import { z } from 'zod'
 import { caliberEntrySchema, sourceSchema } from '../exchange/library-file.ts'
+import { orderLineSchema, orderStates } from '../orders/order-line.ts'
 import type { Outcome } from '../proofs/proof.ts'
 import type { Severity } from '../proofs/severity.ts'
 import { standings } from '../proofs/standing.ts'
 import { attachmentTypes } from '../record/attachment-kind.ts'
 import { nearReasons } from '../record/near-names.ts'
+import { stockSpringSchema } from '../springs/stock-spring.ts'
 
 /**
  * Every call that a page or a terminal may make, one row each: whether it reads or writes, what goes in, what comes out.
@@ -39,12 +41,19 @@ export const searchReasonSchema = z.strictObject({
 })
 export type SearchReason = z.infer<typeof searchReasonSchema>
 
+/** What bringing in many does, or would do. */
+const stockCountsSchema = z.strictObject({ added: z.int(), updated: z.int(), unchanged: z.int(), removed: z.int() })
+export type StockCounts = z.infer<typeof stockCountsSchema>
+
 const importCountsSchema = z.strictObject({
   added: z.int(),
   updated: z.int(),
   unchanged: z.int(),
   /** Pictures and scans brought in; absent where the file has none. */
   attachments: z.int().optional(),
+  /** Springs, and lines of the order list; absent where the file has none. */
+  springs: stockCountsSchema.optional(),
+  orders: stockCountsSchema.optional(),
   refused: z.array(z.strictObject({ path: z.string(), reason: z.string() })),
   /** Parts of the file that this version keeps but has no page for. */
   kept: z.array(z.string()),
@@ -69,10 +78,12 @@ const revisionSchema = z.strictObject({
 })
 const revisionId = z.int().positive()
 
-/** What a change did to one caliber or one source; null where there was none before, or is none after. */
+/** What a change did to one caliber, source, spring or line to order; null where there was none before, or is none after. */
 const changeSchema = z.union([
   z.strictObject({ caliberId, before: caliberEntrySchema.nullable(), after: caliberEntrySchema.nullable() }),
   z.strictObject({ sourceKey: z.string(), before: sourceSchema.nullable(), after: sourceSchema.nullable() }),
+  z.strictObject({ springId: z.int(), before: stockSpringSchema.nullable(), after: stockSpringSchema.nullable() }),
+  z.strictObject({ orderId: z.int(), before: orderLineSchema.nullable(), after: orderLineSchema.nullable() }),
 ])
 export type RevisionChange = z.infer<typeof changeSchema>
 
@@ -271,6 +282,59 @@ export const contract = {
     }),
   },
   'source.remove': { access: 'write', input: z.strictObject({ key: z.string() }), output: nothing },
+  /** The whole tray and every list: the page ranks, searches and sorts them itself. */
+  'springs.all': {
+    access: 'read',
+    input: nothing,
+    output: z.strictObject({ springs: z.array(stockSpringSchema.extend({ id: z.int() })) }),
+  },
+  'spring.save': {
+    access: 'write',
+    input: z.strictObject({ id: z.int().positive().nullable(), spring: stockSpringSchema }),
+    output: z.strictObject({ id: z.int() }),
+  },
+  'spring.remove': { access: 'write', input: z.strictObject({ id: z.int().positive() }), output: nothing },
+  'spring.book-out': {
+    access: 'write',
+    input: z.strictObject({
+      id: z.int().positive(),
+      count: z.int().min(1).max(9999),
+      /** For what, as a phrase: `Verrin 17-220, serial 4411`. */
+      reason: z.string().max(200).default(''),
+    }),
+    output: z.strictObject({ left: z.int() }),
+  },
+  /** A list of springs as one step; with `replace`, its tray then holds these and no others. */
+  'springs.save-many': {
+    access: 'write',
+    input: z.strictObject({
+      tray: z.string().max(200),
+      springs: z.array(stockSpringSchema).max(100_000),
+      replace: z.boolean().default(false),
+      dryRun: z.boolean().default(false),
+    }),
+    output: stockCountsSchema,
+  },
+  'orders.list': {
+    access: 'read',
+    input: nothing,
+    output: z.strictObject({ orders: z.array(orderLineSchema.extend({ id: z.int() })) }),
+  },
+  /** The moment is set when the line is put on the list. */
+  'order.save': {
+    access: 'write',
+    input: z.strictObject({
+      id: z.int().positive().nullable(),
+      line: orderLineSchema.extend({ at: orderLineSchema.shape.at.optional() }),
+    }),
+    output: z.strictObject({ id: z.int() }),
+  },
+  'order.remove': { access: 'write', input: z.strictObject({ id: z.int().positive() }), output: nothing },
+  'orders.mark': {
+    access: 'write',
+    input: z.strictObject({ ids: z.array(z.int().positive()).min(1).max(10_000), state: z.enum(orderStates) }),
+    output: nothing,
+  },
   'attachments.list': {
     access: 'read',
     input: z.strictObject({ caliberId: caliberId.optional(), source: z.string().optional() }),
@@ -307,7 +371,7 @@ export const contract = {
       limit: z.int().min(1).max(200).default(50),
     }),
     output: revisionSchema.extend({
-      /** How many calibers and sources were changed; `changes` is the stretch asked for. */
+      /** How many records were changed; `changes` is the stretch asked for. */
       total: z.int(),
       changes: z.array(changeSchema),
       /** What came later and touched the same, latest first: it stands in the way of taking this one back. */

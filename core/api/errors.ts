@@ -11,6 +11,8 @@ export const failureSchema = z.strictObject({
     'same-name',
     'draft-not-saved',
     'source-in-use',
+    'same-ref',
+    'not-so-many',
     'later-changes',
     'already-taken-back',
     'file-not-readable',

@@ -115,6 +115,8 @@ export const libraryFileSchema = z.looseObject({
   calibers: z.array(fileCaliberSchema).default([]),
   springs: z.array(z.record(z.string(), z.unknown())).default([]),
   movements: z.array(z.record(z.string(), z.unknown())).default([]),
+  /** The order list; absent where nothing is on it, and in files written before there was one. */
+  orders: z.array(z.record(z.string(), z.unknown())).optional(),
   /** Absent where there are none, and in files written before there were any. */
   attachments: z.array(fileAttachmentSchema).optional(),
 })

@@ -1,9 +1,12 @@
 import type { EntryReading, Source } from '../exchange/library-file.ts'
+import { stockSpringLabel } from '../exchange/read-stock-spring.ts'
 import { type ListColumn, type ListKey, listFields } from '../fields/list-fields.ts'
+import type { OrderLine } from '../orders/order-line.ts'
 import type { Overrule } from '../proofs/severity.ts'
 import type { EntryDifference } from '../record/compare-entries.ts'
 import { labelOf } from '../record/label-of.ts'
 import { sameJson } from '../record/same-json.ts'
+import type { StockSpring } from '../springs/stock-spring.ts'
 import { proofTitle } from './proof-title.ts'
 import { overruleWords } from './severity.ts'
 
@@ -104,14 +107,66 @@ const sourceLabels: Readonly<Record<string, string>> = {
  * @example
  * wordSourceDifferences({ key: 'hb', title: 'Handbook' }, { key: 'hb', title: 'Handbook', year: 1931 }) // [{ key: 'year', label: 'Year', before: [], after: ['1931'] }]
  */
-export const wordSourceDifferences = (before: Source | null, after: Source | null): WordedDifference[] => {
+export const wordSourceDifferences = (before: Source | null, after: Source | null): WordedDifference[] =>
+  differencesOf(before, after, sourceLabels)
+
+const springLabels: Readonly<Record<string, string>> = Object.fromEntries(
+  [
+    'tray',
+    'supplierRef',
+    'heightMm',
+    'thicknessMm',
+    'lengthMm',
+    'barrelMm',
+    'end',
+    'material',
+    'inStock',
+    'price',
+    'note',
+  ].map((key) => [key, stockSpringLabel(key)]),
+)
+
+/**
+ * Says what differs between two states of a spring in the tray; null stands for no spring.
+ *
+ * @example
+ * wordSpringDifferences({ supplierRef: 'A', heightMm: 1.5, thicknessMm: 0.1, inStock: 3 }, { supplierRef: 'A', heightMm: 1.5, thicknessMm: 0.1, inStock: 2 }) // [{ key: 'inStock', label: 'In stock', before: ['3'], after: ['2'] }]
+ */
+export const wordSpringDifferences = (before: StockSpring | null, after: StockSpring | null): WordedDifference[] =>
+  differencesOf(before, after, springLabels)
+
+const orderLabels: Readonly<Record<string, string>> = {
+  kind: 'Kind',
+  what: 'What',
+  quantity: 'Quantity',
+  caliber: 'Caliber',
+  supplierRef: 'Supplier’s number',
+  tray: 'Supplier',
+  source: 'Source',
+  page: 'Page',
+  note: 'Note',
+  state: 'State',
+  at: 'Put on the list',
+}
+
+/**
+ * Says what differs between two states of a line of the order list; null stands for no line.
+ *
+ * @example
+ * wordOrderDifferences(null, null) // []
+ */
+export const wordOrderDifferences = (before: OrderLine | null, after: OrderLine | null): WordedDifference[] =>
+  differencesOf(named(before), named(after), orderLabels)
+
+/** A line with its caliber as a name. */
+const named = (line: OrderLine | null) =>
+  line?.caliber === undefined ? line : { ...line, caliber: `${line.caliber.maker} ${line.caliber.designation}` }
+
+type Keyed = Readonly<Record<string, unknown>>
+
+const differencesOf = (before: Keyed | null, after: Keyed | null, labels: Readonly<Record<string, string>>) => {
   const say = (value: unknown) => (value === undefined ? [] : [plain(value)])
-  return [...new Set([...Object.keys(sourceLabels), ...Object.keys(before ?? {}), ...Object.keys(after ?? {})])]
+  return [...new Set([...Object.keys(labels), ...Object.keys(before ?? {}), ...Object.keys(after ?? {})])]
     .filter((key) => !sameJson(before?.[key], after?.[key]))
-    .map((key) => ({
-      key,
-      label: sourceLabels[key] ?? key,
-      before: say(before?.[key]),
-      after: say(after?.[key]),
-    }))
+    .map((key) => ({ key, label: labels[key] ?? key, before: say(before?.[key]), after: say(after?.[key]) }))
 }

@@ -4,7 +4,9 @@ import { closeEntry } from '../../core/record/entry.ts'
 import { eachCaliber } from '../store/calibers.ts'
 import { readKeptSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
+import { listOrders } from '../store/orders.ts'
 import { listSources } from '../store/sources.ts'
+import { allSprings } from '../store/springs.ts'
 import { exportAttachments } from './export-attachments.ts'
 
 /** The library as a file, or one caliber of it with the sources that it names. */
@@ -20,6 +22,9 @@ export const exportFile = async (library: Library, caliberId: number | undefined
     const used = sources.filter(({ key }) => named.includes(JSON.stringify(key)))
     return writeLibraryFile({ lignebook: 1, sources: used, calibers, springs: [], movements: [], ...attachments })
   }
-  const { others, springs, movements } = await readKeptSections(library)
-  return writeLibraryFile({ lignebook: 1, sources, calibers, springs, movements, ...attachments, ...others })
+  const { others, movements } = await readKeptSections(library)
+  const springs = (await allSprings(library)).map(({ id: _, ...spring }) => spring)
+  const lines = (await listOrders(library)).map(({ id: _, ...line }) => line)
+  const orders = lines.length === 0 ? {} : { orders: lines }
+  return writeLibraryFile({ lignebook: 1, sources, calibers, springs, movements, ...orders, ...attachments, ...others })
 }

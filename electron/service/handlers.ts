@@ -20,9 +20,11 @@ import { discardDraft, keepDraft, latestDraft, readDraft } from '../store/draft.
 import { takeBackRevision } from '../store/history.ts'
 import type { Library } from '../store/library.ts'
 import { nearCalibers } from '../store/near.ts'
+import { listOrders, markOrders, removeOrder, saveOrder } from '../store/orders.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
 import { searchCalibers } from '../store/search.ts'
 import { listSources, removeSource, saveSource, usesOfSource } from '../store/sources.ts'
+import { allSprings, bookOut, removeSpring, saveSpring } from '../store/springs.ts'
 import { addFile } from './add-attachment.ts'
 import { exportFile } from './export-file.ts'
 import { basesOf, lineOf, namesOfEntries, recountVariants, variantsOf } from './families.ts'
@@ -32,6 +34,7 @@ import { proofsSheet } from './proofs-sheet.ts'
 import { proveEntry, sayProblem } from './prove-entry.ts'
 import { readHistory } from './read-history.ts'
 import { readImport } from './read-import.ts'
+import { saveList } from './save-list.ts'
 import { saveMany } from './save-many.ts'
 
 export interface ServiceNeeds {
@@ -122,6 +125,24 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
   'source.uses': async ({ key, limit }) => usesOfSource(library, key, limit),
   'source.remove': async ({ key }) => {
     await removeSource(library, key)
+    return {}
+  },
+  'springs.all': async () => ({ springs: await allSprings(library) }),
+  'spring.save': async ({ id, spring }) => ({ id: await saveSpring(library, id, spring) }),
+  'spring.remove': async ({ id }) => {
+    await removeSpring(library, id)
+    return {}
+  },
+  'spring.book-out': async ({ id, count, reason }) => ({ left: await bookOut(library, id, count, reason) }),
+  'springs.save-many': (list) => saveList(library, list),
+  'orders.list': async () => ({ orders: await listOrders(library) }),
+  'order.save': async ({ id, line }) => ({ id: await saveOrder(library, id, { ...line, at: line.at ?? now() }) }),
+  'order.remove': async ({ id }) => {
+    await removeOrder(library, id)
+    return {}
+  },
+  'orders.mark': async ({ ids, state }) => {
+    await markOrders(library, ids, state)
     return {}
   },
   'attachments.list': async (place) => ({ attachments: await listAttachments(library, place) }),

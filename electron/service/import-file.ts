@@ -5,7 +5,9 @@ import { bringInAttachments } from '../store/attachment-exchange.ts'
 import { findCaliber, readCaliber, type SavedItem, saveCalibers } from '../store/calibers.ts'
 import { keepSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
+import { bringInOrders, foreseeOrders } from '../store/orders.ts'
 import { listSources } from '../store/sources.ts'
+import { bringInSprings, foreseeSprings } from '../store/springs.ts'
 import { recountVariants } from './families.ts'
 import { decideAttachments } from './import-attachments.ts'
 import { placeInCaliber, proveEntry, sayProblem } from './prove-entry.ts'
@@ -44,6 +46,9 @@ export const importFile = async (
     sources: incoming.sources,
   })
   refused.push(...pictures.refused)
+  const springs = foreseeSprings(library, incoming.springs)
+  const orders = { ...foreseeOrders(library, incoming.orders), removed: 0 }
+  const stock = springs.added + springs.updated + orders.added + orders.updated
   if (!dryRun) {
     const shelf = new Map((await listSources(library)).map(({ values: _, ...source }) => [source.key, source]))
     const fresh = incoming.sources.filter((source) => !isDeepStrictEqual(shelf.get(source.key), source))
@@ -52,7 +57,13 @@ export const importFile = async (
       items,
       action,
       fresh,
-      pictures.wanted.length === 0 ? undefined : (revision) => bringInAttachments(library, revision, pictures.wanted),
+      pictures.wanted.length + stock === 0
+        ? undefined
+        : (revision) => {
+            bringInAttachments(library, revision, pictures.wanted)
+            bringInSprings(library, revision, incoming.springs)
+            bringInOrders(library, revision, incoming.orders, incoming.springs.length)
+          },
     )
     if (items.length > 0) await recountVariants(library)
     await keepSections(library, incoming.sections)
@@ -62,6 +73,8 @@ export const importFile = async (
     updated: items.filter(({ id }) => id !== null).length,
     unchanged,
     ...(incoming.attachments.length === 0 ? {} : { attachments: pictures.wanted.length }),
+    ...(incoming.springs.length === 0 ? {} : { springs }),
+    ...(incoming.orders.length === 0 ? {} : { orders }),
     refused,
     kept: keptNames(incoming),
   }
@@ -70,8 +83,7 @@ export const importFile = async (
 const placeOf = ({ path, partial }: IncomingCaliber, place: string): string =>
   partial ? `${path}, ${place.replace(/^fields\./, '')}` : `${path}.${place}`
 
-const keptNames = ({ sections: { springs, movements, others } }: Incoming): string[] => [
-  ...(springs.length > 0 ? ['springs'] : []),
+const keptNames = ({ sections: { movements, others } }: Incoming): string[] => [
   ...(movements.length > 0 ? ['movements'] : []),
   ...Object.keys(others),
 ]

@@ -1,8 +1,8 @@
-import type { CallOutput } from '../../core/api/contract.ts'
-import { readRevision } from '../store/history.ts'
+import type { CallOutput, RevisionChange } from '../../core/api/contract.ts'
+import { type Revision, readRevision } from '../store/history.ts'
 import type { Library } from '../store/library.ts'
 
-/** A revision as the page compares it: the entries before and after, without what the store remembers beside them. */
+/** A revision as the page compares it: the records before and after, without what the store remembers beside them. */
 export const readHistory = async (
   library: Library,
   id: number,
@@ -12,10 +12,16 @@ export const readHistory = async (
   return {
     ...revision,
     later: [...later],
-    changes: changes.map((change) =>
-      'sourceKey' in change
-        ? change
-        : { caliberId: change.caliberId, before: change.before?.entry ?? null, after: change.after?.entry ?? null },
-    ),
+    changes: changes.map(shown),
   }
+}
+
+const shown = (change: Revision['changes'][number]): RevisionChange => {
+  if ('sourceKey' in change) return change
+  if ('caliberId' in change) {
+    return { caliberId: change.caliberId, before: change.before?.entry ?? null, after: change.after?.entry ?? null }
+  }
+  return change.kind === 'spring'
+    ? { springId: change.id, before: change.before, after: change.after }
+    : { orderId: change.id, before: change.before, after: change.after }
 }

@@ -1,9 +1,13 @@
 import Papa from 'papaparse'
 import { LignebookError } from '../../core/api/errors.ts'
 import { entriesFromRows, type TableProblem } from '../../core/exchange/calibers-table.ts'
-import type { CaliberEntry, FileAttachment, Source } from '../../core/exchange/library-file.ts'
+import type { CaliberEntry, FileAttachment, LibraryFile, Source } from '../../core/exchange/library-file.ts'
 import { readLibraryFile } from '../../core/exchange/read-library-file.ts'
+import { readStockSpring } from '../../core/exchange/read-stock-spring.ts'
+import { type OrderLine, orderLineSchema } from '../../core/orders/order-line.ts'
 import { openCaliber } from '../../core/record/entry.ts'
+import type { StockSpring } from '../../core/springs/stock-spring.ts'
+import { stockSpringProblem } from '../../core/wording/stock-spring-problem.ts'
 import type { KeptSections } from '../store/kept-sections.ts'
 
 export interface IncomingCaliber {
@@ -17,6 +21,8 @@ export interface IncomingCaliber {
 export interface Incoming {
   readonly sources: readonly Source[]
   readonly calibers: readonly IncomingCaliber[]
+  readonly springs: readonly StockSpring[]
+  readonly orders: readonly OrderLine[]
   readonly sections: KeptSections
   readonly attachments: readonly FileAttachment[]
   readonly refused: readonly { readonly path: string; readonly reason: string }[]
@@ -36,8 +42,11 @@ const readFile = (name: string, text: string): Incoming => {
     springs,
     movements,
     attachments = [],
+    orders = [],
     ...others
   } = readLibraryFile(text, name)
+  const stock = readSprings(springs)
+  const listed = readOrders(orders)
   return {
     sources,
     calibers: calibers.map((caliber, i) => ({
@@ -45,10 +54,50 @@ const readFile = (name: string, text: string): Incoming => {
       entry: openCaliber(caliber),
       partial: false,
     })),
-    sections: { springs, movements, others },
+    springs: stock.springs,
+    orders: listed.orders,
+    sections: { movements, others },
     attachments,
-    refused: [],
+    refused: [...stock.refused, ...listed.refused],
   }
+}
+
+type Refused = { readonly path: string; readonly reason: string }
+
+const readSprings = (lines: LibraryFile['springs']) => {
+  const springs: StockSpring[] = []
+  const refused: Refused[] = []
+  const seen = new Set<string>()
+  lines.forEach((line, i) => {
+    const read = readStockSpring(line)
+    if (!read.ok) {
+      refused.push({ path: `springs[${i}].${read.problem.key}`, reason: stockSpringProblem(read.problem) })
+      return
+    }
+    const { tray = '', supplierRef } = read.spring
+    const name = JSON.stringify([tray, supplierRef])
+    if (seen.has(name)) {
+      const reason = `Spring ${supplierRef} stands in the file twice. Give one of the two another number.`
+      refused.push({ path: `springs[${i}].supplierRef`, reason })
+    } else springs.push(read.spring)
+    seen.add(name)
+  })
+  return { springs, refused }
+}
+
+const readOrders = (lines: NonNullable<LibraryFile['orders']>) => {
+  const orders: OrderLine[] = []
+  const refused: Refused[] = []
+  lines.forEach((line, i) => {
+    const read = orderLineSchema.safeParse(line)
+    if (read.success) orders.push(read.data)
+    else {
+      const place = read.error.issues[0]?.path.join('.') ?? ''
+      const reason = `${place === '' ? 'This line' : place} cannot be read as a line of the order list. Correct it.`
+      refused.push({ path: `orders[${i}]${place === '' ? '' : `.${place}`}`, reason })
+    }
+  })
+  return { orders, refused }
 }
 
 const readTable = (name: string, text: string): Incoming => {
@@ -59,7 +108,9 @@ const readTable = (name: string, text: string): Incoming => {
   return {
     sources: [],
     calibers: entries.map(({ row, entry }) => ({ path: `row ${row}`, entry, partial: true })),
-    sections: { springs: [], movements: [], others: {} },
+    springs: [],
+    orders: [],
+    sections: { movements: [], others: {} },
     attachments: [],
     refused: problems.map((problem) => ({
       path: `row ${'row' in problem ? problem.row : 1}`,

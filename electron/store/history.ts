@@ -13,13 +13,14 @@ import {
   revisionLine,
 } from './revisions.ts'
 import { refuseInUse } from './sources.ts'
+import { countStockChanges, type StockChange, stockChangesOf, takeBackStock } from './stock-changes.ts'
 import { storedSource } from './write-source.ts'
 
 export interface Revision extends RevisionLine {
-  /** How many calibers and sources it changed; `changes` holds the stretch asked for. */
+  /** How many records it changed; `changes` holds the stretch asked for, calibers and sources first. */
   readonly total: number
-  readonly changes: readonly Change[]
-  /** The changes in force that came later and touched the same calibers or sources, latest first. */
+  readonly changes: readonly (Change | StockChange)[]
+  /** The changes in force that came later and touched the same records, latest first. */
   readonly later: readonly RevisionLine[]
 }
 
@@ -32,15 +33,21 @@ export const readRevision = async (
   id: number,
   { offset, limit }: { readonly offset: number; readonly limit: number },
 ): Promise<Revision> => {
-  const total = library.prepare('select count(*) from revision_change where revision_id = ?').pluck().get(id)
+  const records = Number(library.prepare('select count(*) from revision_change where revision_id = ?').pluck().get(id))
   const changes = changesOf(library, id, { offset, limit })
-  return { ...line(library, id), total: Number(total), changes, later: laterChanges(library, id) }
+  const stock = stockChangesOf(library, id, { offset: Math.max(0, offset - records), limit: limit - changes.length })
+  return {
+    ...line(library, id),
+    total: records + countStockChanges(library, id),
+    changes: [...changes, ...stock],
+    later: laterChanges(library, id),
+  }
 }
 
 /**
  * Takes one change back wherever it stands, as a new step; says what the step is called.
  * @throws LignebookError not-found, already-taken-back; later-changes where a later one touched the same calibers or
- * sources; source-in-use; same-name where another caliber has taken the name. Nothing is changed then.
+ * sources or springs; source-in-use; same-name or same-ref where another has taken the name. Nothing is changed then.
  */
 export const takeBackRevision = async (library: Library, id: number): Promise<string> =>
   write(library, () => {
@@ -65,6 +72,7 @@ export const takeBackRevision = async (library: Library, id: number): Promise<st
         restore(library, change, 'before')
       })
     takeBackUses(library, id, revision)
+    takeBackStock(library, id, revision)
     return step
   })
 
@@ -124,6 +132,16 @@ const laterChanges = (library: Library, id: number): RevisionLine[] =>
               .where('other.use_id', 'in', (mine) =>
                 mine.selectFrom('attachment_change').select('use_id').where('revision_id', '=', id),
               ),
+          )
+          .union(
+            later
+              .selectFrom('stock_change as other')
+              .innerJoin('stock_change as mine', (same) =>
+                same.onRef('mine.kind', '=', 'other.kind').onRef('mine.record_id', '=', 'other.record_id'),
+              )
+              .select('other.revision_id')
+              .where('other.revision_id', '>', id)
+              .where('mine.revision_id', '=', id),
           ),
       )
       .orderBy('id', 'desc'),

@@ -3,26 +3,25 @@ import { type Library, rows, run, write } from './library.ts'
 
 /** What an imported file holds that this version has no page for. */
 export interface KeptSections {
-  readonly springs: LibraryFile['springs']
   readonly movements: LibraryFile['movements']
   /** Top-level keys that this version does not know, as they stood. */
   readonly others: Readonly<Record<string, unknown>>
 }
 
-const merged = ['springs', 'movements']
+const merged = ['movements']
 
 /** Everything kept from imported files, to be written out again. */
 export const readKeptSections = async (library: Library): Promise<KeptSections> => {
   const all = stored(library)
-  const { springs = [], movements = [], ...others } = all
-  return { springs: springs as KeptSections['springs'], movements: movements as KeptSections['movements'], others }
+  const { movements = [], ...others } = all
+  return { movements: movements as KeptSections['movements'], others }
 }
 
-/** Keeps springs and movements beside those already kept, each once; another section takes the place of its namesake. */
-export const keepSections = async (library: Library, { springs, movements, others }: KeptSections): Promise<void> =>
+/** Keeps movements beside those already kept, each once; another section takes the place of its namesake. */
+export const keepSections = async (library: Library, { movements, others }: KeptSections): Promise<void> =>
   write(library, () => {
     const all = stored(library)
-    for (const [name, content] of Object.entries({ ...others, springs, movements })) {
+    for (const [name, content] of Object.entries({ ...others, movements })) {
       const kept = merged.includes(name) ? eachOnce([...lines(all[name]), ...lines(content)]) : content
       if (merged.includes(name) && lines(kept).length === 0) continue
       run(library, library.db.replaceInto('kept_section').values({ name, content: JSON.stringify(kept) }))

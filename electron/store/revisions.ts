@@ -3,6 +3,7 @@ import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { moveUses } from './attachment-uses.ts'
 import { type Library, rows, run, write } from './library.ts'
+import { moveStock } from './stock-changes.ts'
 import type { Tables } from './tables.ts'
 import { eraseCaliber, storedEntry, writeCaliber } from './write-caliber.ts'
 import { eraseSource, writeSource } from './write-source.ts'
@@ -149,6 +150,7 @@ const move = (library: Library, find: (library: Library) => Step | undefined, si
     )
     for (const change of changes) restore(library, changeOfRow(change), side)
     moveUses(library, step.id, side)
+    moveStock(library, step.id, side)
     const taken = side === 'before' ? 1 : 0
     run(library, library.db.updateTable('revision').set({ taken_back: taken }).where('id', '=', step.id))
     return step.action

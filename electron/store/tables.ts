@@ -2,6 +2,7 @@ import type { Generated } from 'kysely'
 import type { Outcome } from '../../core/proofs/proof.ts'
 import type { OverruleSeverity } from '../../core/proofs/severity.ts'
 import type { AttachmentType } from '../../core/record/attachment-kind.ts'
+import type { StockSpring } from '../../core/springs/stock-spring.ts'
 
 /** The tables as the newest migration leaves them. Booleans are 0 or 1; `extra`, `line`, `entry`, `before` and `after` are JSON. */
 export interface CaliberTable {
@@ -131,6 +132,31 @@ export interface Tables {
     position: number
     use_id: number
     sha256: string
+    before: string | null
+    after: string | null
+  }
+  spring: {
+    id: number
+    /** Empty for the owner's own tray without a name. */
+    tray: string
+    supplier_ref: string
+    height_mm: number
+    thickness_mm: number
+    length_mm: number | null
+    barrel_mm: number | null
+    spring_end: NonNullable<StockSpring['end']> | null
+    material: NonNullable<StockSpring['material']> | null
+    in_stock: number | null
+    price: string | null
+    note: string | null
+    extra: string
+  }
+  order_line: { id: number; line: string }
+  stock_change: {
+    revision_id: number
+    position: number
+    kind: 'spring' | 'order'
+    record_id: number
     before: string | null
     after: string | null
   }

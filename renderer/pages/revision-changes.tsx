@@ -1,7 +1,13 @@
 import { Link } from 'wouter'
 import type { RevisionChange } from '../../core/api/contract.ts'
 import { compareEntries } from '../../core/record/compare-entries.ts'
-import { wordDifference, wordSourceDifferences } from '../../core/wording/difference.ts'
+import {
+  type WordedDifference,
+  wordDifference,
+  wordOrderDifferences,
+  wordSourceDifferences,
+  wordSpringDifferences,
+} from '../../core/wording/difference.ts'
 import { useRevision } from '../api/hooks.ts'
 import { failureText } from '../components/failure-text.ts'
 
@@ -18,26 +24,48 @@ const Side = ({ lines }: { lines: readonly string[] }) =>
 const happened = (before: object | null, after: object | null): string =>
   before === null ? 'came in' : after === null ? 'was removed' : 'was changed'
 
-/** What one change did to one caliber or source: each field that differs, before and after. */
+interface Told {
+  readonly key: string
+  readonly name: string
+  readonly differences: readonly WordedDifference[]
+  /** Where it stands now; absent where it was removed. */
+  readonly href?: string
+}
+
+const told = (change: RevisionChange): Told => {
+  if ('sourceKey' in change) {
+    const { sourceKey, before, after } = change
+    const name = (after ?? before)?.title ?? sourceKey
+    return { key: `source ${sourceKey}`, name, differences: wordSourceDifferences(before, after), href: '/sources' }
+  }
+  if ('springId' in change) {
+    const { springId, before, after } = change
+    const name = `Spring ${(after ?? before)?.supplierRef ?? ''}`
+    return { key: `spring ${springId}`, name, differences: wordSpringDifferences(before, after), href: '/springs' }
+  }
+  if ('orderId' in change) {
+    const { orderId, before, after } = change
+    const name = (after ?? before)?.what ?? 'Order'
+    return { key: `order ${orderId}`, name, differences: wordOrderDifferences(before, after), href: '/orders' }
+  }
+  const { caliberId, before, after } = change
+  const state = after ?? before
+  return {
+    key: `caliber ${caliberId}`,
+    name: state === null ? '' : `${state.maker} ${state.designation}`,
+    differences: compareEntries(before, after).map(wordDifference),
+    ...(after === null ? {} : { href: `/caliber/${caliberId}` }),
+  }
+}
+
+/** What one change did to one record: each field that differs, before and after. */
 const Changed = ({ change }: { change: RevisionChange }) => {
   const { before, after } = change
-  const isSource = 'sourceKey' in change
-  const differences = isSource
-    ? wordSourceDifferences(change.before, change.after)
-    : compareEntries(change.before, change.after).map(wordDifference)
-  const state = change.after ?? change.before
-  const name =
-    state === null ? '' : 'title' in state && isSource ? String(state.title) : `${state.maker} ${state.designation}`
+  const { name, differences, href } = told(change)
   return (
     <section className="changed">
       <h3>
-        {isSource ? (
-          <Link href="/sources">{name}</Link>
-        ) : after === null ? (
-          name
-        ) : (
-          <Link href={`/caliber/${change.caliberId}`}>{name}</Link>
-        )}{' '}
+        {href === undefined ? name : <Link href={href}>{name}</Link>}{' '}
         <span className="quiet">{happened(before, after)}</span>
       </h3>
       {differences.length === 0 ? (
@@ -109,10 +137,7 @@ export const RevisionChanges = ({ id, takeBack, busy }: RevisionChangesProps) =>
         </p>
       )}
       {changes.map((change) => (
-        <Changed
-          key={'sourceKey' in change ? `source ${change.sourceKey}` : `caliber ${change.caliberId}`}
-          change={change}
-        />
+        <Changed key={told(change).key} change={change} />
       ))}
       {revision.hasNextPage && (
         <p className="actions">

@@ -142,6 +142,59 @@ test('0030-overrules takes up the overrules that an earlier version kept unread,
   ).toEqual([{ later: 1 }, { overrulesAsWritten: unread }, { overrulesAsWritten: 'all' }])
 })
 
+test.each([10, 20, 30])(
+  '0040-stock adds springs and orders to a library of schema %i, and takes up the springs it kept',
+  async (from) => {
+    const { connection, db } = emptyFile()
+    await migrate(
+      connection,
+      db,
+      migrations.filter(({ number }) => number <= from),
+    )
+    const bad = { supplierRef: 'S2', heightMm: 'tall' }
+    const kept = [
+      { supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1, lengthMm: 360, end: 'tongue', inStock: 3, coating: 'blue' },
+      bad,
+      { supplierRef: 'S3', tray: 'Drawer 3', heightMm: 1, thicknessMm: 0.1 },
+    ]
+    const keep = connection.prepare('insert into kept_section (name, content) values (?, ?)')
+    keep.run('springs', JSON.stringify(kept))
+    keep.run('movements', '[{"name":"A1"}]')
+    await migrate(
+      connection,
+      db,
+      migrations.filter(({ number }) => number <= 40),
+    )
+    expect(schemaOf(connection)).toBe(40)
+    expect(connection.prepare('select * from spring').all()).toMatchObject([
+      {
+        tray: '',
+        supplier_ref: 'S1',
+        height_mm: 1.5,
+        length_mm: 360,
+        spring_end: 'tongue',
+        in_stock: 3,
+        extra: '{"coating":"blue"}',
+      },
+      { tray: 'Drawer 3', supplier_ref: 'S3', height_mm: 1, length_mm: null, in_stock: null, extra: '{}' },
+    ])
+    expect(connection.prepare('select * from kept_section order by name').all()).toEqual([
+      { name: 'movements', content: '[{"name":"A1"}]' },
+      { name: 'springsAsWritten', content: JSON.stringify([bad]) },
+    ])
+  },
+)
+
+test('0040-stock leaves nothing behind where all kept springs could be taken up', async () => {
+  const { connection, db } = emptyFile()
+  await migrate(connection, db, migrations.slice(0, 3))
+  const spring = [{ supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1 }]
+  connection.prepare("insert into kept_section (name, content) values ('springs', ?)").run(JSON.stringify(spring))
+  await migrate(connection, db, migrations.slice(0, 4))
+  expect(connection.prepare('select * from kept_section').all()).toEqual([])
+  expect(connection.prepare('select count(*) from spring').pluck().get()).toBe(1)
+})
+
 test('every table of the newest schema is strict', async () => {
   const { connection, db } = emptyFile()
   await migrate(connection, db)

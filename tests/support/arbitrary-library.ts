@@ -57,12 +57,33 @@ export const arbitraryFileCaliber = fc
   )
   .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
 
+const hundredths = (low: number, high: number) => fc.integer({ min: low, max: high }).map((number) => number / 100)
+const springs = fc.uniqueArray(
+  fc
+    .record(
+      {
+        supplierRef: fc.stringMatching(/^[A-Z]\d{1,3}$/),
+        heightMm: hundredths(50, 400),
+        thicknessMm: hundredths(4, 40),
+        lengthMm: fc.integer({ min: 100, max: 900 }),
+        barrelMm: hundredths(500, 2000),
+        end: fc.constantFrom('tongue', 'hole', 'slipping-bridle'),
+        inStock: fc.nat(20),
+        tray: fc.constantFrom('Drawer 3', 'Sarelle Springs'),
+        note: fc.constantFrom('blued', 'white'),
+      },
+      { requiredKeys: ['supplierRef', 'heightMm', 'thicknessMm'] },
+    )
+    .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known }))),
+  { maxLength: 3, selector: ({ supplierRef, tray }) => `${tray} ${supplierRef}` },
+)
+
 export const arbitraryLibraryDocument = fc
   .record({
     lignebook: fc.constant(1),
     sources: fc.array(fc.record({ key: fc.stringMatching(/^[a-z]{1,4}$/), title: word }), { maxLength: 2 }),
     calibers: fc.array(arbitraryFileCaliber, { maxLength: 3 }),
-    springs: lines,
+    springs,
     movements: lines,
   })
   .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest'
-import { wordDifference, wordSourceDifferences } from '../../../core/wording/difference.ts'
+import {
+  wordDifference,
+  wordOrderDifferences,
+  wordSourceDifferences,
+  wordSpringDifferences,
+} from '../../../core/wording/difference.ts'
 
 test('a reading is said with its source, page and note, and of several which one counts', () => {
   const said = wordDifference({
@@ -60,4 +65,18 @@ test('an overrule is told with its proof, what it makes of the finding, and why'
     before: [],
     after: ['accepted: Two caps added.'],
   })
+})
+
+test('a spring and a line to order are told figure by figure', () => {
+  const spring = { supplierRef: 'A1', heightMm: 1.5, thicknessMm: 0.1, inStock: 3 }
+  expect(wordSpringDifferences(spring, { ...spring, inStock: 2 })).toEqual([
+    { key: 'inStock', label: 'In stock', before: ['3'], after: ['2'] },
+  ])
+  expect(wordSpringDifferences(spring, null).map(({ label }) => label)).toContain('Spring height')
+  const line = { kind: 'part', what: 'click', quantity: 1, state: 'open', at: '2031' } as const
+  const caliber = { maker: 'Verrin', designation: '17-220' }
+  expect(wordOrderDifferences(line, { ...line, state: 'ordered', caliber })).toEqual([
+    { key: 'caliber', label: 'Caliber', before: [], after: ['Verrin 17-220'] },
+    { key: 'state', label: 'State', before: ['open'], after: ['ordered'] },
+  ])
 })

@@ -28,7 +28,7 @@ const file = {
       lubrication: [{ place: 'balance', lubricant: 'fine oil', source: 'list' }],
     },
   ],
-  springs: [{ supplierRef: 'S1' }],
+  springs: [{ supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1 }],
 }
 const exported = async (designation?: string) => {
   const { rows } = await library.call('calibers.page', { offset: 0, limit: 10 })

@@ -5,7 +5,7 @@ import { readImport } from '../../../electron/service/read-import.ts'
 const document = JSON.stringify({
   lignebook: 1,
   calibers: [{ maker: 'Verrin', designation: '17-220', fields: { thirdWheel: 75 } }],
-  springs: [{ supplierRef: 'S1' }],
+  springs: [{ supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1 }],
   madeBy: 'a newer version',
 })
 const table = 'maker;designation;thirdWheel\r\nVerrin;17-220;75\r\n'
@@ -20,11 +20,12 @@ const failureOf = (name: string, text: string) => {
 }
 
 test('a document gives whole calibers with their place, and keeps what it holds beside them', () => {
-  const { calibers, sections, refused } = readImport('in.json', document)
+  const { calibers, springs, sections, refused } = readImport('in.json', document)
   expect(calibers).toMatchObject([
     { path: 'calibers[0]', partial: false, entry: { fields: { thirdWheel: [{ printed: '75' }] } } },
   ])
-  expect(sections).toEqual({ springs: [{ supplierRef: 'S1' }], movements: [], others: { madeBy: 'a newer version' } })
+  expect(springs).toEqual([{ supplierRef: 'S1', heightMm: 1.5, thicknessMm: 0.1 }])
+  expect(sections).toEqual({ movements: [], others: { madeBy: 'a newer version' } })
   expect(refused).toEqual([])
 })
 

@@ -8,25 +8,22 @@ import { temporaryLibrary } from '../../support/temporary-library.ts'
 
 test('sections without a page are kept, each line once', async () => {
   const library = await temporaryLibrary()
-  const sections = { springs: [{ supplierRef: 'A1' }], movements: [], others: { later: { a: 1 } } }
+  const sections = { movements: [{ name: 'A1' }], others: { later: { a: 1 } } }
   await keepSections(library, sections)
-  await keepSections(library, { ...sections, springs: [{ supplierRef: 'A1' }, { supplierRef: 'B2' }] })
-  expect(await readKeptSections(library)).toEqual({
-    ...sections,
-    springs: [{ supplierRef: 'A1' }, { supplierRef: 'B2' }],
-  })
+  await keepSections(library, { ...sections, movements: [{ name: 'A1' }, { name: 'B2' }] })
+  expect(await readKeptSections(library)).toEqual({ ...sections, movements: [{ name: 'A1' }, { name: 'B2' }] })
 })
 
 test('a section of a newer version takes the place of its namesake and leaves the others', async () => {
   const library = await temporaryLibrary()
-  const none = { springs: [], movements: [] }
+  const none = { movements: [] }
   await keepSections(library, { ...none, others: { later: [1, 2], madeBy: 'one hand' } })
   await keepSections(library, { ...none, others: { later: [3] } })
   expect(await readKeptSections(library)).toEqual({ ...none, others: { later: [3], madeBy: 'one hand' } })
 })
 
 test('a library of which nothing was imported keeps nothing', async () => {
-  expect(await readKeptSections(await temporaryLibrary())).toEqual({ springs: [], movements: [], others: {} })
+  expect(await readKeptSections(await temporaryLibrary())).toEqual({ movements: [], others: {} })
 })
 
 const eachOnce = (lines: readonly unknown[]): unknown[] =>
@@ -41,12 +38,12 @@ test('whatever a file holds beside calibers and sources is in the file that is e
       await keepSections(library, sections)
       const written = JSON.parse(await exportFile(library, undefined)) as Record<string, unknown>
       await library.close()
-      const { sources: _, calibers: __, springs, movements, ...others } = document
+      const { sources: _, calibers: __, springs: ___, movements, ...others } = document
       expect(written).toEqual({
         ...others,
         sources: [],
         calibers: [],
-        springs: eachOnce(springs),
+        springs: [],
         movements: eachOnce(movements),
       })
     }),
