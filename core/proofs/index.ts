@@ -1,4 +1,5 @@
 import { beatRateFollowsTrain } from './beat-rate-follows-train.ts'
+import { countsAreCuttable } from './counts-are-cuttable.ts'
 import { everyPivotIsOiledOrLeftDry } from './every-pivot-is-oiled-or-left-dry.ts'
 import { goingHoursFollowSpring } from './going-hours-follow-spring.ts'
 import { handsFitInOrder } from './hands-fit-in-order.ts'
@@ -24,6 +25,7 @@ import { yearsRunForward } from './years-run-forward.ts'
 export const proofs: readonly Proof[] = [
   beatRateFollowsTrain,
   rateIsCustomary,
+  countsAreCuttable,
   secondsHandTurnsOnceAMinute,
   liftAngleSuitsEscapement,
   hourHandFollowsMinuteHand,

@@ -1,3 +1,4 @@
+import { labelOf } from '../../record/label-of.ts'
 import { figure } from '../figure.ts'
 import { detail, found, type Judged, off, type Sentences, stated } from './judged.ts'
 
@@ -11,6 +12,14 @@ const rateFrom = (judgement: Judged) =>
   judgement.details?.of === 'stated'
     ? `${found(judgement)} vibrations an hour is stated`
     : `The train gives ${found(judgement)} vibrations an hour`
+
+const uncut = (judgement: Judged) =>
+  `${stated(judgement)} is stated for the ${labelOf(detail(judgement, 'field')).toLowerCase()}`
+
+const othersUncut = (judgement: Judged) => {
+  const others = Number(judgement.details?.others ?? 0)
+  return others === 0 ? '' : `, and ${others} other ${others === 1 ? 'count' : 'counts'} beside it`
+}
 
 const handArbors: Readonly<Record<string, string>> = {
   fourth: 'fourth arbor',
@@ -39,6 +48,15 @@ export const trainFindings: Sentences = {
     `${rateFrom(j)}, which is none of the customary rates; the nearest is ${figure(Number(j.details?.nearest))}, ` +
     `${off(j)} ${(j.difference ?? 0) < 0 ? 'more' : 'fewer'}. Many old and special trains have a rate of their ` +
     'own, so this alone is no error; in a common watch, count the train again.',
+  'counts-cuttable': (j) =>
+    j.details?.count === 1
+      ? 'The one count that is stated is one that the trade cuts.'
+      : `All ${detail(j, 'count')} counts that are stated are such as the trade cuts.`,
+  'counts-few': (j) =>
+    `${uncut(j)}, fewer than the ${found(j)} that are cut at the least${othersUncut(j)}. Count it again.`,
+  'counts-many': (j) =>
+    `${uncut(j)}, more than the ${found(j)} that are cut at the most${othersUncut(j)}. Count it again.`,
+  'counts-not-whole': (j) => `${uncut(j)}, and a count is whole${othersUncut(j)}. Count it again.`,
   'seconds-true': (j) => `${secondsTurns(j)}, so the seconds hand goes round once a minute.`,
   'seconds-false': (j) =>
     `${secondsTurns(j)}, where a seconds hand needs 60. Count the wheels and pinions between centre and seconds hand ` +
