@@ -4,10 +4,14 @@ import type { Caliber, CaliberValues } from '../record/caliber.ts'
 import { isTrainPinion } from './answer-remarks.ts'
 import { customaryLeaves } from './customary-leaves.ts'
 import type { CountKey } from './cuttable-counts.ts'
+import { moduleMisfit } from './module-fit.ts'
 import { fittingSizeShare, sizeFit } from './size-fit.ts'
 
 /** Escape wheels by how often the trade cuts them: 15 first, then 16 and what fast trains take; common practice, from memory. */
 const escapeOrder: readonly number[] = [15, 16, 20, 18, 21, 17, 14, 13, 12, 30]
+
+/** Escape pinions, by how often the trade cuts them; common practice, from memory. */
+const escapeLeavesOrder: readonly number[] = [8, 7, 6, 10, 12]
 
 /** Ratios of a pair that the trade likes in a going train; common practice, from memory. */
 const likedRatio: readonly [number, number] = [6, 10.5]
@@ -22,6 +26,10 @@ const countCost = (key: CountKey, count: number): number => {
   if (key === 'escapeTeeth') {
     const at = escapeOrder.indexOf(count)
     return (at < 0 ? 2 : at * 0.2) + beyond
+  }
+  if (key === 'escapePinion') {
+    const at = escapeLeavesOrder.indexOf(count)
+    return (at < 0 ? 1.5 : at * 0.25) + beyond
   }
   if (isTrainPinion(key)) return (customaryLeaves.includes(count) ? 0 : 1.5) + beyond
   // A count with small factors is divided and cut with the plates at hand.
@@ -68,7 +76,7 @@ const badSize = 6
 /**
  * How far an answer is from what the trade is used to, and from the sizes measured: the least comes first.
  *
- * Leaves that are customary, teeth in the usual range, 15 escape teeth, pairs between 6 and 10½ to one, neighbours cut
+ * Modules that fit the measured neighbours, leaves that are customary, teeth in the usual range, 15 escape teeth, pairs between 6 and 10½ to one, neighbours cut
  * alike, a motion work of 3 × 4. The weights are ours; they only order answers, all of which fit what is stated.
  */
 export const customaryCost = (
@@ -86,5 +94,5 @@ export const customaryCost = (
     const off = Math.abs(share)
     cost += 40 * off + (off > fittingSizeShare ? badSize : 0)
   }
-  return cost
+  return cost + 15 * moduleMisfit(values, lists, unknown)
 }

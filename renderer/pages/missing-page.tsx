@@ -53,6 +53,7 @@ const Found = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
       setProblem(failureText(error))
     }
   }
+  useEffect(() => document.getElementById('main')?.focus({ preventScroll: true }), [])
   useCommands([
     { label: 'Back to the caliber', keys: ['Escape'], run: () => go(`/caliber/${id}`) },
     { label: 'Look for what is absent', keys: [], run: () => setPressed(undefined) },
@@ -62,7 +63,7 @@ const Found = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
   return (
     <article className="missing-page">
       <header className="missing-head">
-        <h1 tabIndex={-1}>Missing counts</h1>
+        <h1>Missing counts</h1>
         <p>
           <Link href={`/caliber/${id}`}>{name}</Link>
         </p>

@@ -49,3 +49,24 @@ test('sizes that do not fit outweigh what is customary', () => {
   const keys: readonly CountKey[] = ['thirdWheel', 'fourthPinion']
   expect(cost({ ...train, thirdWheel: 72, fourthPinion: 9 }, keys, depths)).toBeLessThan(cost(train, keys, depths))
 })
+
+test('the pair whose module fits its measured neighbours comes first', () => {
+  const depths = [
+    { driver: 'centre wheel', driven: 'third pinion', driverPitchMm: 11.5 },
+    { driver: 'third wheel', driven: 'fourth pinion', driverPitchMm: 8.62, drivenPitchMm: 1.15 },
+    { driver: 'fourth wheel', driven: 'escape pinion', driverPitchMm: 10.4 },
+  ]
+  const keys: readonly CountKey[] = ['thirdWheel', 'fourthPinion']
+  // By the neighbours the module lies between 0.144 and 0.130: 60 on 8 gives 0.144, 75 on 10 gives 0.115.
+  const eight = { ...train, thirdWheel: 60, fourthPinion: 8 }
+  expect(cost(train, keys)).toBeLessThan(cost(eight, keys))
+  expect(cost(eight, keys, depths)).toBeLessThan(cost(train, keys, depths))
+})
+
+test('an escape pinion of 8, 7 or 6 comes before one of 10', () => {
+  const keys: readonly CountKey[] = ['fourthWheel', 'escapePinion']
+  const [eight, seven, six, ten] = [8, 7, 6, 10].map((leaves) =>
+    cost({ ...train, fourthWheel: 10 * leaves, escapePinion: leaves }, keys),
+  )
+  expect([eight, seven, six, ten]).toEqual([eight, seven, six, ten].sort((a = 0, b = 0) => a - b))
+})
