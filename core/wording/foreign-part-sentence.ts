@@ -17,20 +17,21 @@ const secondsHand = ({ secondsTrue, rate: { secondsTurns } }: Explanation): stri
   secondsTrue === null || secondsTurns === null
     ? ''
     : secondsTrue
-      ? ' The seconds hand stays true with it.'
-      : ` The seconds hand then goes round ${figure(secondsTurns.valueOf(), 2)} times in an hour of the minute hand.`
+      ? 'The seconds hand stays true with it.'
+      : `The seconds hand then goes round ${figure(secondsTurns.valueOf(), 2)} times in an hour of the minute hand.`
 
-/** What one part would explain, with its working. */
-export const explanationSentence = (explanation: Explanation): string => {
+/** What one part would explain, and what is to be remarked on it. */
+export const explanationSentences = (explanation: Explanation): { readonly says: string; readonly remarks: string } => {
   const { field, specified, there, counted, exact, customary, restVph, restSecondsPerDay } = explanation
   const says = counted
     ? `The ${part(field)}, counted at ${there} instead of ${specified}, explains it`
     : `${aPart(field)} of ${there} instead of ${specified} would explain it`
-  const rest = exact
-    ? ''
-    : ` ${rate(Math.abs(restVph))} vph (${aDay(restSecondsPerDay)}) stay open, which the regulator may take up.`
-  const seldom = customary ? '' : ' Such a count is seldom cut.'
-  return `${says}: ${workingLine(explanation.rate.working)}.${rest}${seldom}${secondsHand(explanation)}`
+  const remarks = [
+    !exact && `${rate(Math.abs(restVph))} vph (${aDay(restSecondsPerDay)}) stay open, which the regulator may take up.`,
+    !customary && 'Such a count is seldom cut.',
+    secondsHand(explanation),
+  ]
+  return { says, remarks: remarks.filter(Boolean).join(' ') }
 }
 
 /** What the train gives with one part put back to the specification. */
@@ -45,7 +46,7 @@ export const putBackSentence = (
     : specifiedVph === null
       ? ''
       : `, still ${rate(Math.abs(difference))} vph ${moreOrLess(difference)} than specified`
-  return `With a ${part(field)} of ${specified} again the train gives ${rate(vph)}${still}: ${workingLine(then.working)}.`
+  return `With ${aPart(field).toLowerCase()} of ${specified} again the train gives ${rate(vph)}${still}.`
 }
 
 const named = (parts: readonly OtherCount[]): string =>

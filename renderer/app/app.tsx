@@ -25,6 +25,7 @@ import { say } from '../components/say.ts'
 import { StatusLine } from '../components/status-line.tsx'
 import { CaliberPage } from '../pages/caliber-page.tsx'
 import { CalibersPage } from '../pages/calibers-page.tsx'
+import { CountedPage } from '../pages/counted-page.tsx'
 import { EntryPage } from '../pages/entry/entry-page.tsx'
 import { GlossaryPage } from '../pages/glossary-page.tsx'
 import { HistoryPage } from '../pages/history-page.tsx'
@@ -33,6 +34,7 @@ import { listPlace } from '../pages/list-place.ts'
 import { MergePage } from '../pages/merge-page.tsx'
 import { MissingPage } from '../pages/missing-page.tsx'
 import { ProofsPage } from '../pages/proofs/proofs-page.tsx'
+import { RatePage } from '../pages/rate-page.tsx'
 import { SourcesPage } from '../pages/sources-page.tsx'
 import { TablePage } from '../pages/table/table-page.tsx'
 import { themes, useLook } from './theme.ts'
@@ -93,6 +95,7 @@ const Frame = () => {
       { label: 'Go to the sources', keys: ['U'], run: () => go('/sources') },
       { label: 'Look at the history', keys: ['H'], run: () => go('/history') },
       { label: 'Look up a word in the glossary', keys: ['W'], run: () => go('/glossary') },
+      { label: 'Rate and amplitude', keys: ['R'], run: () => go('/rate') },
       {
         label: status.data?.undo ? `Take back the ${status.data.undo}` : 'Take back the last change',
         keys: ['Ctrl+Z'],
@@ -211,6 +214,12 @@ const Frame = () => {
           <Route path="/caliber/:id/merge">{({ id }) => <MergePage key={id} id={Number(id)} />}</Route>
           <Route path="/caliber/:id/at/:field">
             {({ id, field }) => <CaliberPage key={id} id={Number(id)} at={field} />}
+          </Route>
+          <Route path="/caliber/:id/counted">{({ id }) => <CountedPage key={id} id={Number(id)} />}</Route>
+          <Route path="/rate/:caliber?">
+            {({ caliber }) => (
+              <RatePage key={caliber} caliberId={caliber === undefined ? undefined : Number(caliber)} />
+            )}
           </Route>
           <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
           <Route path="/">

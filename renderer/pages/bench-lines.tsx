@@ -1,5 +1,6 @@
 import { Copy } from 'lucide-react'
 import type { ReactNode } from 'react'
+import { Link } from 'wouter'
 import type { Source } from '../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../core/fields/caliber-fields.ts'
 import { formatQuantity } from '../../core/quantities/format-quantity.ts'
@@ -93,6 +94,10 @@ export const BeatLine = ({ id, values }: { id: number; values: CaliberValues }) 
             {text ?? <MissingValue id={id} field={field} />}
           </Small>
         ))}
+        <span className="bench-links">
+          <Link href={`/rate/${id}`}>Amplitude</Link>
+          <Link href={`/caliber/${id}/counted`}>Counted on the bench</Link>
+        </span>
       </div>
     </div>
   )

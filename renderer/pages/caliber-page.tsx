@@ -50,6 +50,8 @@ export const CaliberPage = ({ id, at }: { id: number; at?: string | undefined })
   useCommands([
     { label: 'Edit this caliber', keys: ['E'], run: () => go(`/caliber/${id}/edit`) },
     { label: 'Find missing counts', keys: ['M'], run: () => go(`/caliber/${id}/missing`) },
+    { label: 'Rate and amplitude', keys: ['R'], run: () => go(`/rate/${id}`) },
+    { label: 'Set counted teeth beside this caliber', keys: ['B'], run: () => go(`/caliber/${id}/counted`) },
     { label: 'Print this caliber', keys: ['Ctrl+P'], run: () => print() },
     {
       label: 'Export this caliber',

@@ -1,4 +1,4 @@
-import { type Dispatch, memo, useEffect, useMemo, useState } from 'react'
+import { type Dispatch, memo, useMemo, useState } from 'react'
 import type { EntryReading } from '../../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
 import type { FieldDef } from '../../../core/fields/field.ts'
@@ -6,14 +6,12 @@ import { readField } from '../../../core/record/read-field.ts'
 import { bareUnit } from '../../../core/record/with-source-unit.ts'
 import { wordProblem } from '../../../core/wording/quantity-problem.ts'
 import { wordRemark } from '../../../core/wording/unusual-remark.ts'
+import { useRest } from '../../components/use-rest.ts'
 import { cellOfField, idOfCell } from './cells.ts'
 import { chosenReading } from './chosen-reading.ts'
 import { echoOf, isMeasured, unitOf, unitWords } from './echo-of.ts'
 import type { EntryAction } from './entry-state.ts'
 import { FieldInput } from './field-input.tsx'
-
-/** How long typing must rest before a value that cannot be read is called so. */
-const restMs = 900
 
 interface FieldRowProps {
   readonly fieldKey: CaliberFieldKey
@@ -31,15 +29,6 @@ interface FieldRowProps {
   /** True once saving was refused: every problem shows. */
   readonly insist: boolean
   readonly dispatch: Dispatch<EntryAction>
-}
-
-const useRest = (printed: string, focused: boolean): boolean => {
-  const [rested, setRested] = useState(printed)
-  useEffect(() => {
-    const timer = setTimeout(() => setRested(printed), focused ? restMs : 0)
-    return () => clearTimeout(timer)
-  }, [printed, focused])
-  return rested === printed
 }
 
 const sourceText = (reading: EntryReading | undefined): string =>
