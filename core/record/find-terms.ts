@@ -1,5 +1,14 @@
+import type { Names } from '../fields/field.ts'
 import { foldHeading } from './fold-heading.ts'
-import type { GlossaryTerm } from './glossary.ts'
+
+/** What can be found by its label and names, and after those by what is said of it. */
+interface Findable {
+  readonly label: string
+  readonly meaning: string
+  readonly names?: Names
+  readonly traps?: readonly string[]
+  readonly said?: readonly string[]
+}
 
 const umlauts: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue' }
 
@@ -13,22 +22,22 @@ interface Folded {
   readonly names: readonly string[]
   readonly texts: readonly string[]
 }
-const folded = new WeakMap<GlossaryTerm, Folded>()
+const folded = new WeakMap<Findable, Folded>()
 
-const foldTerm = (term: GlossaryTerm): Folded => {
+const foldTerm = (term: Findable): Folded => {
   const known = folded.get(term)
   if (known) return known
-  const { label, names, meaning, traps } = term
+  const { label, names, meaning, traps = [], said = [] } = term
   const made = {
-    names: [label, ...names.en, ...names.fr, ...names.de, ...names.nl].flatMap(foldings),
-    texts: [meaning, ...traps].flatMap(foldings),
+    names: [label, ...Object.values(names ?? {}).flat()].flatMap(foldings),
+    texts: [meaning, ...traps, ...said].flatMap(foldings),
   }
   folded.set(term, made)
   return made
 }
 
 /** How well a term answers, 0 best; undefined where it does not. */
-const rank = (term: GlossaryTerm, whole: string, words: readonly string[]): number | undefined => {
+const rank = (term: Findable, whole: string, words: readonly string[]): number | undefined => {
   const { names, texts } = foldTerm(term)
   if (names.includes(whole)) return 0
   if (names.some((name) => name.startsWith(whole))) return 1
@@ -45,7 +54,7 @@ const rank = (term: GlossaryTerm, whole: string, words: readonly string[]): numb
  * @example
  * findTerms([{ key: 'click', kind: 'part', label: 'Click', meaning: '', names: { en: [], fr: ['cliquet'], de: ['Sperrkegel'], nl: [] }, traps: [], found: {} }], 'SPERR').length // 1
  */
-export const findTerms = (terms: readonly GlossaryTerm[], typed: string): readonly GlossaryTerm[] => {
+export const findTerms = <T extends Findable>(terms: readonly T[], typed: string): readonly T[] => {
   const words = typed
     .split(/\s+/)
     .map(foldHeading)

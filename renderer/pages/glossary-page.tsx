@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { useLocation } from 'wouter'
 import { languages } from '../../core/fields/field.ts'
+import { type ProofTerm, proofTerms } from '../../core/proofs/proof-terms.ts'
 import { findTerms } from '../../core/record/find-terms.ts'
 import { type GlossaryTerm, glossary } from '../../core/record/glossary.ts'
 import { useCommands } from '../components/commands.ts'
@@ -9,6 +10,7 @@ import { glossaryPlace } from './glossary-place.ts'
 import './glossary-page.css'
 
 const terms = glossary()
+const proofs = proofTerms()
 const kindWords = { field: 'field of a caliber', list: 'list of a caliber', part: '' } as const
 
 const printedIn = (found: GlossaryTerm['found']): string =>
@@ -48,15 +50,46 @@ const Term = memo(({ term, chosen }: { term: GlossaryTerm; chosen: boolean }) =>
   )
 })
 
-/** Every field, list and part in four languages, found as one types, with what misleads in the names. */
+const Proof = memo(({ term }: { term: ProofTerm }) => {
+  const { key, label, meaning, allows, why, source, validity } = term
+  return (
+    <li id={`term-${key}`} className="term" tabIndex={-1} aria-labelledby={`term-${key}-label`}>
+      <div className="term-head">
+        <h3 id={`term-${key}-label`}>{label}</h3>
+        <p>{meaning}</p>
+      </div>
+      <dl className="term-grounds">
+        <div>
+          <dt>Allows</dt>
+          <dd>{allows}</dd>
+        </div>
+        <div>
+          <dt>Because</dt>
+          <dd>{why}</dd>
+        </div>
+        <div>
+          <dt>Holds for</dt>
+          <dd>{validity}</dd>
+        </div>
+        <div>
+          <dt>Source</dt>
+          <dd>{source}</dd>
+        </div>
+      </dl>
+    </li>
+  )
+})
+
+/** Every field, list and part in four languages and every proof, found as one types, with what misleads in the names. */
 export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
   const [, go] = useLocation()
   const [typed, setTyped] = useState('')
   const [from] = useState(glossaryPlace.from)
   const input = useRef<HTMLInputElement>(null)
-  const list = useRef<HTMLUListElement>(null)
+  const page = useRef<HTMLElement>(null)
   const wanted = useDeferredValue(typed)
   const found = useMemo(() => findTerms(terms, wanted), [wanted])
+  const foundProofs = useMemo(() => findTerms(proofs, wanted), [wanted])
 
   useEffect(() => {
     const term = termKey === undefined ? null : document.getElementById(`term-${termKey}`)
@@ -81,8 +114,8 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
   ])
 
   const walk = (event: KeyboardEvent) => {
-    const all = [...(list.current?.children ?? [])].filter((child) => child instanceof HTMLElement)
-    const at = all.findIndex((child) => child === document.activeElement)
+    const all = [...(page.current?.querySelectorAll<HTMLElement>('.term') ?? [])]
+    const at = all.findIndex((term) => term.matches(':focus'))
     if (event.key === 'ArrowDown') all[at + 1]?.focus()
     else if (event.key === 'ArrowUp' && at >= 0) (all[at - 1] ?? input.current)?.focus()
     else if (event.key === 'Escape' && event.target === input.current && typed === '') leave()
@@ -94,7 +127,7 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
   }
 
   return (
-    <article className="glossary" onKeyDown={walk}>
+    <article ref={page} className="glossary" onKeyDown={walk}>
       <header className="glossary-head">
         <h1>Glossary</h1>
         <div className="search">
@@ -112,7 +145,9 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
           {typed === '' && <kbd>F</kbd>}
         </div>
         <p className="quiet count" role="status">
-          {wanted.trim() === '' ? `${terms.length} words` : `${found.length} of ${terms.length} found`}
+          {wanted.trim() === ''
+            ? `${terms.length} words and ${proofs.length} proofs`
+            : `${found.length} of ${terms.length} words and ${foundProofs.length} of ${proofs.length} proofs found`}
         </p>
         {from !== '' && (
           <button type="button" className="plain-button" onClick={leave}>
@@ -120,16 +155,26 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
           </button>
         )}
       </header>
-      {found.length === 0 && (
+      {found.length + foundProofs.length === 0 && (
         <p className="notice">
-          No field or part is called “{wanted.trim()}” in any of the four languages. Try fewer letters.
+          No field, part or proof is called “{wanted.trim()}” in any of the four languages. Try fewer letters.
         </p>
       )}
-      <ul ref={list} id="terms" className="terms" aria-label="Words">
+      <ul id="terms" className="terms" aria-label="Words">
         {found.map((term) => (
           <Term key={term.key} term={term} chosen={term.key === termKey} />
         ))}
       </ul>
+      {foundProofs.length > 0 && (
+        <section className="proof-terms" aria-labelledby="proof-terms">
+          <h2 id="proof-terms">Proofs</h2>
+          <ul className="terms" aria-label="Proofs">
+            {foundProofs.map((term) => (
+              <Proof key={term.key} term={term} />
+            ))}
+          </ul>
+        </section>
+      )}
       <p className="quiet glossary-foot">
         Names for which no print is named are the common usage of the trade, written from memory; a handbook may use
         another.

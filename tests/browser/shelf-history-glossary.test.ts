@@ -153,7 +153,7 @@ inChromium('sources, history and glossary', ({ open }) => {
     await page.locator('#term-centreWheel:focus').waitFor()
     await inBothThemes(page)
     await keys.press('Escape')
-    await page.getByText(/^\d+ words$/).waitFor()
+    await page.getByText(/^\d+ words and \d+ proofs$/).waitFor()
     await keys.type('cliquet')
     await page.locator('.term').first().getByText('Sperrkegel').waitFor()
 
