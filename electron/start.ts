@@ -34,7 +34,7 @@ const startPage = async (library: string, options: { port: number; open: boolean
     : null
   if (builder === null && !existsSync(join(pageFolder, 'index.html')))
     return stop('The page is not built yet. Run npm run build first.')
-  const service = await openService({ file: library, create: true, demoFolder: join(home, 'seed-data') })
+  const service = await openService({ file: library, create: true, demoFolder: join(home, 'seed-data'), recount: true })
   const built = options.dev ? null : readPageFiles(pageFolder)
   const host = await startLoopback({
     files: () => built ?? readPageFiles(pageFolder),

@@ -15,7 +15,12 @@ const run = async (): Promise<void> => {
   await app.whenReady()
   // Inside the package the demo library lies beside the program, so that it can be read as plain files.
   const demoFolder = join(app.isPackaged ? process.resourcesPath : app.getAppPath(), 'seed-data')
-  const service = await openService({ file: libraryPlace(process.env, process.platform), create: true, demoFolder })
+  const service = await openService({
+    file: libraryPlace(process.env, process.platform),
+    create: true,
+    demoFolder,
+    recount: true,
+  })
   let closed = false
   app.on('will-quit', (event) => {
     if (closed) return

@@ -1,4 +1,5 @@
-import { type Library, run, write } from './library.ts'
+import type { Library } from './library.ts'
+import { readNote, writeNote } from './notes.ts'
 import { sqliteFailure } from './sqlite-failure.ts'
 import { copyVerified, type VerifiedCopy } from './verified-copy.ts'
 
@@ -6,8 +7,7 @@ import { copyVerified, type VerifiedCopy } from './verified-copy.ts'
 export const backUp = async (library: Library, targetFile: string): Promise<VerifiedCopy> => {
   try {
     const copy = copyVerified(library.connection, targetFile)
-    const row = { name: 'last-backup', content: library.now() }
-    write(library, () => run(library, library.db.replaceInto('note').values(row)))
+    writeNote(library, 'last-backup', library.now())
     return copy
   } catch (error) {
     throw sqliteFailure(error, targetFile)
@@ -15,7 +15,4 @@ export const backUp = async (library: Library, targetFile: string): Promise<Veri
 }
 
 /** When the last backup was made, or null. */
-export const lastBackup = async (library: Library): Promise<string | null> => {
-  const at = library.prepare("select content from note where name = 'last-backup'").pluck().get()
-  return typeof at === 'string' ? at : null
-}
+export const lastBackup = async (library: Library): Promise<string | null> => readNote(library, 'last-backup')

@@ -33,3 +33,13 @@ test('a fault of our own is noted for us and told without its particulars', asyn
   expect(noted).toHaveBeenCalledWith('library.load-demo failed:', expect.objectContaining({ code: 'ENOENT' }))
   noted.mockRestore()
 })
+
+test('counts of an earlier version are made again while the library answers, and closing does not wait for all of them', async () => {
+  const file = newPlace()
+  const first = await openService({ ...options, file })
+  await first.dispatch('library.load-demo', {})
+  await first.close()
+  const { dispatch, close } = await openService({ ...options, file, recount: true })
+  expect(await dispatch('library.status', {})).toMatchObject({ ok: true, value: { disagreeing: 3 } })
+  await close()
+})
