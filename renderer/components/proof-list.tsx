@@ -1,11 +1,11 @@
-import { memo, type ReactNode, useRef } from 'react'
+import { memo, type ReactNode, useRef, useState } from 'react'
 import type { Overrule } from '../../core/proofs/severity.ts'
 import type { ProofReport } from '../../core/wording/proof-report.ts'
 import { proofTitle } from '../../core/wording/proof-title.ts'
 import { OutcomeMark, OverruleMark, outcomeWords } from './outcome-mark.tsx'
 import { FindingOverrule, type KeepOverrule, OtherOverrules, OverruleLine } from './overrule.tsx'
 import { type Shown, shownAs, shownWord } from './shown-as.ts'
-import { Working } from './working.tsx'
+import { Working, WorkingCancelled, WorkingSum } from './working.tsx'
 
 /** What needs a look comes first. */
 const order: readonly Shown[] = ['disagrees', 'doubtful', 'outside-range', 'accepted', 'agrees', 'cannot-check']
@@ -38,6 +38,36 @@ interface ProofListProps {
 
 type ReportProps = Pick<ProofListProps, 'linkTo' | 'keepOverrule'> & { readonly report: ProofReport }
 
+/** Of what agrees, the sum alone; the rest of the working and the rule are a press away, and always printed. */
+const AgreedWorking = ({ report: { proof, working, source } }: { report: ProofReport }) => {
+  const [open, setOpen] = useState(false)
+  const [first, ...more] = working
+  return (
+    <>
+      <div className="agreed-sum">
+        {first !== undefined && <WorkingSum step={first} />}
+        <button
+          type="button"
+          className="rest-button"
+          aria-expanded={open}
+          aria-controls={`rest-${proof}`}
+          onClick={() => setOpen(!open)}
+        >
+          {first === undefined ? 'Rule' : 'Working and rule'}
+          <span className="out-of-sight"> of “{proofTitle(proof)}”</span>
+        </button>
+      </div>
+      <div id={`rest-${proof}`} className="working-rest" data-open={open}>
+        {first !== undefined && <WorkingCancelled step={first} />}
+        {more.map((step) => (
+          <Working key={step.formula} step={step} />
+        ))}
+        <p className="rule-source">Rule: {source}</p>
+      </div>
+    </>
+  )
+}
+
 const Report = ({ report, linkTo, keepOverrule }: ReportProps) => {
   const { proof, outcome, overruled, message, hints, working, missing, fields, source } = report
   const line = useRef<HTMLLIElement>(null)
@@ -63,9 +93,11 @@ const Report = ({ report, linkTo, keepOverrule }: ReportProps) => {
         </h3>
         {waits && missing.length > 0 ? null : <p className="message">{message}</p>}
         {overruled !== null && <OverruleLine overruled={overruled} />}
-        {working.map((step) => (
-          <Working key={step.formula} step={step} />
-        ))}
+        {outcome === 'agrees' ? (
+          <AgreedWorking report={report} />
+        ) : (
+          working.map((step) => <Working key={step.formula} step={step} />)
+        )}
         {hints.map((hint) => (
           <p className="proof-hint" key={hint}>
             A misprint? {hint}
@@ -79,7 +111,7 @@ const Report = ({ report, linkTo, keepOverrule }: ReportProps) => {
             ))}
           </p>
         )}
-        {waits ? null : <p className="rule-source">Rule: {source}</p>}
+        {waits || outcome === 'agrees' ? null : <p className="rule-source">Rule: {source}</p>}
         <FindingOverrule report={report} keep={keepOverrule} line={line} />
       </div>
     </li>

@@ -23,13 +23,23 @@ const Line = ({ line, className }: { line: string; className: string }) => (
   </span>
 )
 
-/** One step of working as on paper: the sum and what it gives, and below it the same sum cancelled. */
-export const Working = ({ step }: { step: Pick<WorkingStep, 'formula' | 'gives' | 'unit'> }) => {
-  const cancelled = cancelledLine(step)
-  return (
-    <>
-      <Line className="working" line={workingLine(step)} />
-      {cancelled !== null && <Line className="working cancelled" line={cancelled} />}
-    </>
-  )
+interface StepProps {
+  readonly step: Pick<WorkingStep, 'formula' | 'gives' | 'unit'>
 }
+
+/** The sum and what it gives. */
+export const WorkingSum = ({ step }: StepProps) => <Line className="working" line={workingLine(step)} />
+
+/** The same sum cancelled, where anything cancels. */
+export const WorkingCancelled = ({ step }: StepProps) => {
+  const cancelled = cancelledLine(step)
+  return cancelled === null ? null : <Line className="working cancelled" line={cancelled} />
+}
+
+/** One step of working as on paper: the sum and what it gives, and below it the same sum cancelled. */
+export const Working = ({ step }: StepProps) => (
+  <>
+    <WorkingSum step={step} />
+    <WorkingCancelled step={step} />
+  </>
+)
