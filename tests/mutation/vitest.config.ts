@@ -8,7 +8,7 @@ export default defineConfig({
     include: [
       'tests/core/{formulas,proofs}/*.test.ts',
       'tests/published/*.test.ts',
-      'tests/house-rules/proofs.test.ts',
+      'tests/house-rules/{proofs,declared-fields}.test.ts',
     ],
     exclude: ['tests/published/terminal.test.ts'],
     isolate: false,
