@@ -85,7 +85,8 @@ const described = (task: SpringTask, spring: StockSpring, index: number): Ranked
 
 /**
  * The springs of a tray ranked for a caliber, the best first and `most` of them: by verdict, then by how near each comes
- * to the spring that the maker specified. Every spring is weighed; only those given back are described.
+ * to the spring that the maker specified. Every spring is weighed and counted; only those given back are described, and
+ * only of the verdicts that are `wanted`.
  * @example
  * rankSprings({ barrelDepthMm: 1.6 }, [{ supplierRef: 'A1', heightMm: 1.7, thicknessMm: 0.1, lengthMm: 350 }]).ranked[0]?.verdict // 'does-not-fit'
  */
@@ -93,20 +94,24 @@ export const rankSprings = (
   values: CaliberValues,
   springs: readonly StockSpring[],
   most: number = springs.length,
+  wanted: readonly SpringVerdict[] = springVerdicts,
 ): SpringRanking => {
   const task = springTask(values)
+  const unwanted = springVerdicts.map((verdict) => !wanted.includes(verdict))
   const found = emptyCase()
   const keys = new Float64Array(springs.length)
   const tally = springVerdicts.map(() => 0)
   springs.forEach((spring, index) => {
     const rank = rankOf(fillCase(found, task, spring), task)
     tally[rank] = (tally[rank] ?? 0) + 1
-    keys[index] = rank * 100 + (rank === doesNotFit ? sizesApart(found) : distanceOf(found))
+    keys[index] = unwanted[rank]
+      ? Number.POSITIVE_INFINITY
+      : rank * 100 + (rank === doesNotFit ? sizesApart(found) : distanceOf(found))
   })
   const last = most >= springs.length ? Number.POSITIVE_INFINITY : (keys.slice().sort()[Math.max(0, most - 1)] ?? 0)
   const chosen: number[] = []
   keys.forEach((key, index) => {
-    if (key <= last) chosen.push(index)
+    if (key <= last && Number.isFinite(key)) chosen.push(index)
   })
   chosen.sort((a, b) => (keys[a] ?? 0) - (keys[b] ?? 0) || a - b)
   const ranked = chosen.slice(0, most).flatMap((index) => {

@@ -72,3 +72,14 @@ it('leaves every figure null that cannot be known', () => {
 it('ranks an empty tray', () => {
   expect(rankSprings(caliber, []).ranked).toEqual([])
 })
+
+it('gives back only the verdicts that are wanted, and counts all', () => {
+  fc.assert(
+    fc.property(fc.array(anySpring, { maxLength: 60 }), fc.subarray([...springVerdicts]), (tray, wanted) => {
+      const all = rankSprings(caliber, tray)
+      const some = rankSprings(caliber, tray, tray.length, wanted)
+      expect(some.ranked).toEqual(all.ranked.filter(({ verdict }) => wanted.includes(verdict)))
+      expect(some.counts).toEqual(all.counts)
+    }),
+  )
+})
