@@ -1,8 +1,3 @@
-import { bestFill, fillAllowance } from './fill-verdict.ts'
-
-/** The shares of the free space that lie so far from the best. */
-const around = (allowance: number) => [bestFill - allowance, bestFill + allowance] as const
-
 /**
  * How far a spring may lie from the one specified. All of these are our choice; the grounds stand beside them.
  */
@@ -21,8 +16,6 @@ export const springLimits = {
   leastTorque: 0.85,
   /** Most torque at full wind. A movement is designed for one strength. */
   mostTorque: 1.05,
-  /** Share of the free space: outside the inner pair it is remarked on, outside the outer one not advised. */
-  fill: { usual: around(fillAllowance.usual), borne: around(fillAllowance.borne) },
   /** The stated hours may be missed by no more than two in a hundred. */
   hoursShort: 0.02,
 } as const

@@ -1,3 +1,4 @@
+import { fillVerdict } from './fill-verdict.ts'
 import type { SpringCase, SpringTask } from './spring-case.ts'
 import { springLimits as limits } from './spring-limits.ts'
 
@@ -60,7 +61,7 @@ export const springReasons = {
   },
   'fill-far': {
     atBest: 'not-advised',
-    holds: ({ fill }) => fill < 1 && (fill < limits.fill.borne[0] || fill > limits.fill.borne[1]),
+    holds: ({ fill }) => fill < 1 && fillVerdict(fill) === 'disagrees',
     figures: ({ fill }) => ({ fill }),
   },
   'height-unproved': {
@@ -107,9 +108,7 @@ export const springReasons = {
   },
   'fill-off': {
     atBest: 'acceptable',
-    holds: ({ fill }) =>
-      (fill < limits.fill.usual[0] && fill >= limits.fill.borne[0]) ||
-      (fill > limits.fill.usual[1] && fill <= limits.fill.borne[1]),
+    holds: ({ fill }) => fillVerdict(fill) === 'doubtful',
     figures: ({ fill }) => ({ fill }),
   },
   'end-alike': {
