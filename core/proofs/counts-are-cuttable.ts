@@ -1,4 +1,4 @@
-import { countKeys, cuttable } from '../trains/cuttable-counts.ts'
+import { type CountKey, countKeys, cuttable } from '../trains/cuttable-counts.ts'
 import { defineProof } from './define-proof.ts'
 
 /** Every stated count of teeth and leaves is one that the trade cuts. */
@@ -25,16 +25,17 @@ export const countsAreCuttable = defineProof({
   reasons: ['counts-cuttable', 'counts-few', 'counts-many', 'counts-not-whole'],
   missingBesides: (values) => (countKeys.some((key) => values[key] !== undefined) ? [] : countKeys),
   judge: (values) => {
-    const stated = countKeys.flatMap((key) => {
+    const stated: CountKey[] = []
+    const faults: { key: CountKey; count: number; bound: number | null; difference: number }[] = []
+    for (const key of countKeys) {
       const count = values[key]
+      if (count === undefined) continue
+      stated.push(key)
       const [least, most] = cuttable(key) ?? [0, 0]
-      return count === undefined ? [] : [{ key, count, least, most }]
-    })
-    const faults = stated.flatMap(({ key, count, least, most }) => {
       const bound = count < least ? least : count > most ? most : null
-      if (bound === null && Number.isInteger(count)) return []
-      return [{ key, count, bound, difference: bound === null ? 0 : count - bound }]
-    })
+      if (bound === null && Number.isInteger(count)) continue
+      faults.push({ key, count, bound, difference: bound === null ? 0 : bound - count })
+    }
     const [first] = faults
     return {
       outcome: first === undefined ? 'agrees' : 'disagrees',
@@ -44,14 +45,14 @@ export const countsAreCuttable = defineProof({
       difference: first?.difference ?? 0,
       allowed: 0,
       working: faults.flatMap(({ key, count, bound, difference }) =>
-        bound === null ? [] : [{ formula: `${count} − ${bound}`, where: { [key]: count }, gives: difference }],
+        bound === null ? [] : [{ formula: `${bound} − ${count}`, where: { [key]: count }, gives: difference }],
       ),
       reason:
         first === undefined
           ? 'counts-cuttable'
           : first.bound === null
             ? 'counts-not-whole'
-            : first.difference < 0
+            : first.difference > 0
               ? 'counts-few'
               : 'counts-many',
       details: {
@@ -59,7 +60,7 @@ export const countsAreCuttable = defineProof({
         others: faults.length - 1,
         ...(first === undefined ? {} : { field: first.key }),
       },
-      fields: first === undefined ? stated.map(({ key }) => key) : faults.map(({ key }) => key),
+      fields: first === undefined ? stated : faults.map(({ key }) => key),
     }
   },
 })

@@ -1,4 +1,5 @@
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
+import type { ListKey } from '../fields/list-fields.ts'
 import type { DeclaredValues, Proof, ProofDefinition } from './proof.ts'
 
 /**
@@ -9,16 +10,16 @@ export const defineProof = <const N extends CaliberFieldKey, const U extends Cal
   definition: ProofDefinition<N, U, R>,
 ): Proof => {
   const { judge, missingBesides, ...rest } = definition
+  const { needs, lists } = definition
   return {
     ...rest,
     judge: (caliber) => {
-      const missing = [
-        ...definition.needs.filter((key) => caliber.values[key] === undefined),
-        ...(missingBesides?.(caliber.values) ?? []),
-        ...definition.lists.filter((key) => caliber.lists[key].length === 0),
-      ]
+      const missing: (CaliberFieldKey | ListKey)[] = []
+      for (const key of needs) if (caliber.values[key] === undefined) missing.push(key)
+      if (missingBesides !== undefined) missing.push(...missingBesides(caliber.values))
+      for (const key of lists) if (caliber.lists[key].length === 0) missing.push(key)
       if (missing.length > 0) return { outcome: 'cannot-check', missing }
-      // Every need was just seen to be there, which the compiler cannot follow through a filter.
+      // Every need was just seen to be there, which the compiler cannot follow through a loop.
       return judge(caliber.values as DeclaredValues<N, U>, caliber)
     },
   }

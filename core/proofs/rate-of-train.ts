@@ -20,8 +20,22 @@ export interface TrainRate {
 export const stagesOfRate = (values: CaliberValues): readonly Stage[] =>
   stagesFromCentre(values, hasFourthArbor(values) !== false)
 
+interface Worked {
+  readonly values: CaliberValues
+  readonly readings: Caliber['readings']
+  readonly rate: TrainRate | null
+}
+
+/** The train looked at last: proofs of one caliber, one after the other, ask for the same. */
+let last: Worked | undefined
+
 /** The exact beat rate of the counts; null where one of them is not stated. */
 export const rateOfTrain = (values: CaliberValues, readings: Caliber['readings']): TrainRate | null => {
+  if (last?.values !== values || last.readings !== readings) last = { values, readings, rate: worked(values, readings) }
+  return last.rate
+}
+
+const worked = (values: CaliberValues, readings: Caliber['readings']): TrainRate | null => {
   const { escapeTeeth, hoursPerCentreTurn } = values
   const stages = stagesOfRate(values)
   const counts = stageCounts(values, stages)
