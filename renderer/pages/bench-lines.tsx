@@ -3,9 +3,11 @@ import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import type { Source } from '../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../core/fields/caliber-fields.ts'
+import { orderOfSpring } from '../../core/orders/order-of-spring.ts'
 import { formatQuantity } from '../../core/quantities/format-quantity.ts'
 import type { Caliber, CaliberValues } from '../../core/record/caliber.ts'
 import { MissingValue } from '../components/missing-value.tsx'
+import { OrderButton } from '../components/order-button.tsx'
 import { say } from '../components/say.ts'
 import { SourceMark } from '../components/source-mark.tsx'
 import { wordChoice } from '../components/word-value.ts'
@@ -46,6 +48,7 @@ export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Cali
       () => say('The spring could not be copied. Select the line and press Ctrl C.'),
     )
   }
+  const order = orderOfSpring(caliber, (key) => sources.find((source) => source.key === key)?.title ?? key)
   const missing: CaliberFieldKey =
     height === undefined ? 'springHeightMm' : thickness === undefined ? 'springThicknessMm' : 'springLengthMm'
   return (
@@ -67,6 +70,7 @@ export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Cali
             <Copy aria-hidden="true" /> Copy
           </button>
         )}
+        {order && <OrderButton line={order} />}
       </div>
     </div>
   )

@@ -1,7 +1,10 @@
+import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import { type ListColumn, type ListKey, listFields } from '../../core/fields/list-fields.ts'
+import { orderOfPart } from '../../core/orders/order-of-part.ts'
 import { formatLength } from '../../core/quantities/format-length.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
+import { OrderButton } from '../components/order-button.tsx'
 import { fieldPlace } from '../components/use-sought-field.ts'
 
 const keys = Object.keys(listFields) as readonly ListKey[]
@@ -13,7 +16,14 @@ const cellText = (column: ListColumn, value: unknown): string => {
   return column.choices?.[String(value)] ?? String(value)
 }
 
-const List = ({ list, lines }: { list: ListKey; lines: readonly object[] }) => {
+interface ListProps {
+  readonly list: ListKey
+  readonly lines: readonly object[]
+  /** What can be done with a line, by its place; in the order of the lines. */
+  readonly actions?: readonly ReactNode[] | undefined
+}
+
+const List = ({ list, lines, actions }: ListProps) => {
   const filled = Object.entries<ListColumn>(listFields[list].columns).filter(([name]) =>
     lines.some((line) => cellText(listFields.parts.columns.part, Reflect.get(line, name)) !== ''),
   )
@@ -27,6 +37,11 @@ const List = ({ list, lines }: { list: ListKey; lines: readonly object[] }) => {
               {label}
             </th>
           ))}
+          {actions && (
+            <th scope="col" className="order-cell">
+              Order list
+            </th>
+          )}
         </tr>
       </thead>
       <tbody>
@@ -39,6 +54,7 @@ const List = ({ list, lines }: { list: ListKey; lines: readonly object[] }) => {
                 {cellText(column, Reflect.get(line, name))}
               </td>
             ))}
+            {actions && <td className="order-cell">{actions[index]}</td>}
           </tr>
         ))}
       </tbody>
@@ -52,10 +68,15 @@ interface CaliberListsProps {
   /** What the caliber states itself; the other lists are those of its base. */
   readonly own: Caliber['lists']
   readonly base: string | undefined
+  readonly name: { readonly maker: string; readonly designation: string }
 }
 
 /** Jewels, oiling, depths, parts and strip order; the lists not yet entered are named in one line. */
-export const CaliberLists = ({ id, lists, own, base }: CaliberListsProps) => {
+export const CaliberLists = ({ id, lists, own, base, name }: CaliberListsProps) => {
+  const listOf = own.parts.length > 0 ? `${name.maker} ${name.designation}` : (base ?? 'its base')
+  const toOrder = lists.parts.map((part) => (
+    <OrderButton key={`${part.part} ${part.number}`} line={orderOfPart(part, name, listOf)} label="Order" />
+  ))
   const empty = keys.filter((key) => lists[key].length === 0)
   return (
     <div className="lists">
@@ -67,7 +88,7 @@ export const CaliberLists = ({ id, lists, own, base }: CaliberListsProps) => {
               {listFields[key].label}
               {own[key].length === 0 && <span className="inherited-from"> from {base ?? 'its base'}</span>}
             </h2>
-            <List list={key} lines={lists[key]} />
+            <List list={key} lines={lists[key]} actions={key === 'parts' ? toOrder : undefined} />
           </section>
         ))}
       {empty.length > 0 && (

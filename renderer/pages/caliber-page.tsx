@@ -153,7 +153,13 @@ const Read = ({ id, at, entry, sources }: ReadProps) => {
         reports={reports}
         sources={sources}
       />
-      <CaliberLists id={id} lists={caliber.lists} own={read.caliber.lists} base={caliber.base?.values.designation} />
+      <CaliberLists
+        id={id}
+        lists={caliber.lists}
+        own={read.caliber.lists}
+        base={caliber.base?.values.designation}
+        name={entry}
+      />
       {values.notes && (
         <section className="notes">
           <h2>Notes</h2>
