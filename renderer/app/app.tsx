@@ -37,6 +37,7 @@ import { ProofsPage } from '../pages/proofs/proofs-page.tsx'
 import { RatePage } from '../pages/rate-page.tsx'
 import { SourcesPage } from '../pages/sources-page.tsx'
 import { TablePage } from '../pages/table/table-page.tsx'
+import { PageBoundary } from './page-boundary.tsx'
 import { themes, useLook } from './theme.ts'
 
 const railPages = [
@@ -189,48 +190,50 @@ const Frame = () => {
         </div>
       </nav>
       <main className="page" id="main" tabIndex={-1}>
-        <Switch>
-          <Route path="/import">
-            <ImportPage />
-          </Route>
-          <Route path="/proofs">
-            <ProofsPage />
-          </Route>
-          <Route path="/table">
-            <TablePage />
-          </Route>
-          <Route path="/sources">
-            <SourcesPage />
-          </Route>
-          <Route path="/history/:id?">
-            {({ id }) => <HistoryPage open={id === undefined ? undefined : Number(id)} />}
-          </Route>
-          <Route path="/glossary/:key?">{({ key }) => <GlossaryPage termKey={key} />}</Route>
-          <Route path="/new/:field?">{({ field }) => <EntryPage caliberId={null} startAt={field} />}</Route>
-          <Route path="/caliber/:id/edit/:field?">
-            {({ id, field }) => <EntryPage key={id} caliberId={Number(id)} startAt={field} />}
-          </Route>
-          <Route path="/caliber/:id/missing">{({ id }) => <MissingPage key={id} id={Number(id)} />}</Route>
-          <Route path="/caliber/:id/merge">{({ id }) => <MergePage key={id} id={Number(id)} />}</Route>
-          <Route path="/caliber/:id/at/:field">
-            {({ id, field }) => <CaliberPage key={id} id={Number(id)} at={field} />}
-          </Route>
-          <Route path="/caliber/:id/counted">{({ id }) => <CountedPage key={id} id={Number(id)} />}</Route>
-          <Route path="/rate/:caliber?">
-            {({ caliber }) => (
-              <RatePage key={caliber} caliberId={caliber === undefined ? undefined : Number(caliber)} />
-            )}
-          </Route>
-          <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
-          <Route path="/">
-            <CalibersPage />
-          </Route>
-          <Route>
-            <p className="notice">
-              There is no such page. <Link href="/">Go to calibers</Link>
-            </p>
-          </Route>
-        </Switch>
+        <PageBoundary place={location}>
+          <Switch>
+            <Route path="/import">
+              <ImportPage />
+            </Route>
+            <Route path="/proofs">
+              <ProofsPage />
+            </Route>
+            <Route path="/table">
+              <TablePage />
+            </Route>
+            <Route path="/sources">
+              <SourcesPage />
+            </Route>
+            <Route path="/history/:id?">
+              {({ id }) => <HistoryPage open={id === undefined ? undefined : Number(id)} />}
+            </Route>
+            <Route path="/glossary/:key?">{({ key }) => <GlossaryPage termKey={key} />}</Route>
+            <Route path="/new/:field?">{({ field }) => <EntryPage caliberId={null} startAt={field} />}</Route>
+            <Route path="/caliber/:id/edit/:field?">
+              {({ id, field }) => <EntryPage key={id} caliberId={Number(id)} startAt={field} />}
+            </Route>
+            <Route path="/caliber/:id/missing">{({ id }) => <MissingPage key={id} id={Number(id)} />}</Route>
+            <Route path="/caliber/:id/merge">{({ id }) => <MergePage key={id} id={Number(id)} />}</Route>
+            <Route path="/caliber/:id/at/:field">
+              {({ id, field }) => <CaliberPage key={id} id={Number(id)} at={field} />}
+            </Route>
+            <Route path="/caliber/:id/counted">{({ id }) => <CountedPage key={id} id={Number(id)} />}</Route>
+            <Route path="/rate/:caliber?">
+              {({ caliber }) => (
+                <RatePage key={caliber} caliberId={caliber === undefined ? undefined : Number(caliber)} />
+              )}
+            </Route>
+            <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>
+            <Route path="/">
+              <CalibersPage />
+            </Route>
+            <Route>
+              <p className="notice">
+                There is no such page. <Link href="/">Go to calibers</Link>
+              </p>
+            </Route>
+          </Switch>
+        </PageBoundary>
       </main>
       <StatusLine />
       {open === 'commands' && <CommandList onClose={() => setOpen(null)} />}
