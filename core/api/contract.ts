@@ -43,6 +43,7 @@ export type SearchReason = z.infer<typeof searchReasonSchema>
 
 /** What bringing in many does, or would do. */
 const stockCountsSchema = z.strictObject({ added: z.int(), updated: z.int(), unchanged: z.int(), removed: z.int() })
+export type StockCounts = z.infer<typeof stockCountsSchema>
 
 const importCountsSchema = z.strictObject({
   added: z.int(),

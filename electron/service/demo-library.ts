@@ -3,9 +3,10 @@ import { join } from 'node:path'
 import { z } from 'zod'
 import { fileCaliberSchema, type LibraryFile, sourceSchema } from '../../core/exchange/library-file.ts'
 
+const springsFile = z.array(z.record(z.string(), z.unknown()))
 const sourcesFile = z.union([z.array(sourceSchema), z.object({ sources: z.array(sourceSchema) })])
 
-/** Reads the demo library: one file a caliber, and the shelf of sources that they name. */
+/** Reads the demo library: one file a caliber, the shelf of sources that they name, and the springs in the drawer. */
 export const readDemoLibrary = (folder: string): LibraryFile => {
   const json = (...path: string[]): unknown => JSON.parse(readFileSync(join(folder, ...path), 'utf8'))
   const shelf = sourcesFile.parse(json('sources.json'))
@@ -14,7 +15,7 @@ export const readDemoLibrary = (folder: string): LibraryFile => {
     lignebook: 1,
     sources: Array.isArray(shelf) ? shelf : shelf.sources,
     calibers: names.sort().map((name) => fileCaliberSchema.parse(json('calibers', name))),
-    springs: [],
+    springs: springsFile.parse(json('springs.json')),
     movements: [],
   }
 }

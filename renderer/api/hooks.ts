@@ -68,6 +68,13 @@ export const useSources = () => useQuery({ queryKey: ['sources.list'], queryFn: 
 export const useSourceUses = (key: string) =>
   useQuery({ queryKey: ['source.uses', key], queryFn: () => call('source.uses', { key }) })
 
+/** The whole tray and every list; of many thousands of springs, comparing each with what was there would cost more than it spares. */
+export const useSprings = () =>
+  useQuery({ queryKey: ['springs.all'], queryFn: () => call('springs.all', {}), structuralSharing: false })
+
+/** The order list, oldest line first. */
+export const useOrders = () => useQuery({ queryKey: ['orders.list'], queryFn: () => call('orders.list', {}) })
+
 const historyPage = 100
 
 /** The changes, latest first, a page at a time. */

@@ -1,5 +1,6 @@
 import {
   BookOpen,
+  Disc3,
   History,
   Keyboard,
   Languages,
@@ -33,9 +34,13 @@ import { ImportPage } from '../pages/import-page.tsx'
 import { listPlace } from '../pages/list-place.ts'
 import { MergePage } from '../pages/merge-page.tsx'
 import { MissingPage } from '../pages/missing-page.tsx'
+import { OrdersPage } from '../pages/orders/orders-page.tsx'
 import { ProofsPage } from '../pages/proofs/proofs-page.tsx'
 import { RatePage } from '../pages/rate-page.tsx'
 import { SourcesPage } from '../pages/sources-page.tsx'
+import { SpringPage } from '../pages/spring/spring-page.tsx'
+import { ImportSpringsPage } from '../pages/springs/import-springs-page.tsx'
+import { SpringsPage } from '../pages/springs/springs-page.tsx'
 import { TablePage } from '../pages/table/table-page.tsx'
 import { PageBoundary } from './page-boundary.tsx'
 import { themes, useLook } from './theme.ts'
@@ -93,9 +98,11 @@ const Frame = () => {
       { label: 'Enter a new caliber', keys: ['N'], run: () => go('/new') },
       { label: 'Enter a table', keys: ['T'], run: () => go('/table') },
       { label: 'Prove the whole library', keys: ['V'], run: () => go('/proofs') },
+      { label: 'Go to the springs', keys: ['S'], run: () => go('/springs') },
       { label: 'Go to the sources', keys: ['U'], run: () => go('/sources') },
       { label: 'Look at the history', keys: ['H'], run: () => go('/history') },
       { label: 'Look up a word in the glossary', keys: ['W'], run: () => go('/glossary') },
+      { label: 'Order list', keys: ['L'], run: () => go('/orders') },
       { label: 'Rate and amplitude', keys: ['R'], run: () => go('/rate') },
       {
         label: status.data?.undo ? `Take back the ${status.data.undo}` : 'Take back the last change',
@@ -108,6 +115,7 @@ const Frame = () => {
         run: doAgain,
       },
       { label: 'Import a file', keys: ['I'], run: () => go('/import') },
+      { label: 'Bring in a list of springs', keys: [], run: () => go('/springs/import') },
       { label: 'Export the library', keys: [], run: () => saveExport('lignebook library').catch(failed) },
       {
         label: 'Back up the library',
@@ -142,6 +150,10 @@ const Frame = () => {
         >
           <BookOpen aria-hidden="true" />
           Calibers
+        </Link>
+        <Link href="/springs" className="rail-item" aria-current={location.startsWith('/springs') ? 'page' : undefined}>
+          <Disc3 aria-hidden="true" />
+          Springs
         </Link>
         <Link href="/proofs" className="rail-item" aria-current={location === '/proofs' ? 'page' : undefined}>
           <ListChecks aria-hidden="true" />
@@ -198,8 +210,17 @@ const Frame = () => {
             <Route path="/proofs">
               <ProofsPage />
             </Route>
+            <Route path="/orders">
+              <OrdersPage />
+            </Route>
             <Route path="/table">
               <TablePage />
+            </Route>
+            <Route path="/springs/import">
+              <ImportSpringsPage />
+            </Route>
+            <Route path="/springs">
+              <SpringsPage />
             </Route>
             <Route path="/sources">
               <SourcesPage />
@@ -217,6 +238,7 @@ const Frame = () => {
             <Route path="/caliber/:id/at/:field">
               {({ id, field }) => <CaliberPage key={id} id={Number(id)} at={field} />}
             </Route>
+            <Route path="/caliber/:id/spring">{({ id }) => <SpringPage key={id} id={Number(id)} />}</Route>
             <Route path="/caliber/:id/counted">{({ id }) => <CountedPage key={id} id={Number(id)} />}</Route>
             <Route path="/rate/:caliber?">
               {({ caliber }) => (

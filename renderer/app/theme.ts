@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react'
+import { keep, kept } from './kept.ts'
 
 export const themes = { system: 'As the system', day: 'Day page', night: 'Night bench' } as const
 export type Theme = keyof typeof themes
@@ -6,9 +7,6 @@ export type Theme = keyof typeof themes
 /** Text sizes as shares of the usual one. */
 const sizes = [0.8, 0.9, 1, 1.1, 1.25, 1.5, 1.75, 2]
 const usualPx = 15
-
-const kept = (name: string) => localStorage.getItem(`lignebook.${name}`)
-const keep = (name: string, value: string) => localStorage.setItem(`lignebook.${name}`, value)
 
 const isTheme = (text: string | null): text is Theme => text !== null && Object.hasOwn(themes, text)
 

@@ -69,7 +69,7 @@ export const keysOf = (event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' 
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
-  (target.isContentEditable || target.matches('input:not([type=range]), textarea, select'))
+  (target.isContentEditable || target.matches('input:not([type=range], [type=checkbox]), textarea, select'))
 
 const ofTheText = new Set(['Ctrl+Z', 'Ctrl+Shift+Z', 'Ctrl+Y'])
 

@@ -1,129 +1,105 @@
 import { useId, useState } from 'react'
 import type { CaliberValues } from '../../core/record/caliber.ts'
-import { coilSpace } from '../../core/springs/barrel-sizes.ts'
+import { barrelTurnHours } from '../../core/springs/barrel-turn.ts'
+import { coilPacks } from '../../core/springs/coil-radii.ts'
 import { fitSpring } from '../../core/springs/fit.ts'
-import { type CoilRing, coilRings } from './coil-rings.ts'
+import { figure } from '../../core/wording/figure.ts'
+import { woundText } from '../../core/wording/spring-bench.ts'
+import { BarrelViews } from './barrel-views.tsx'
+import { drawnBarrel } from './drawn-barrel.ts'
 
-/** Drawing units across the barrel's inside. */
-const across = 240
-const wallThickness = 7
+const decimals = (value: number | null, places: number, unit = '') =>
+  value === null ? '–' : `${value.toFixed(places)}${unit}`
 
-const figure = (value: number | null, decimals: number, unit = '') =>
-  value === null ? '–' : `${value.toFixed(decimals)}${unit}`
+/** Steps of the slider in a turn. */
+const stepsPerTurn = 10
 
-const Ring = ({ ring, scale, strip }: { ring: CoilRing; scale: number; strip: number }) => (
-  <g>
-    {ring.coils.map((radius) => (
-      <circle key={radius} r={radius * scale} className="strip" strokeWidth={strip * scale * 0.62} />
-    ))}
-  </g>
-)
+interface BarrelSectionProps {
+  readonly values: CaliberValues
+  /** Whether the figures stand beside it, or are said elsewhere on the page. */
+  readonly withFacts?: boolean
+}
 
-/** The barrel seen from above and cut through, with the strip let down, wound, or between. */
-export const BarrelSection = ({ values }: { values: CaliberValues }) => {
-  const [wound, setWound] = useState(0)
-  const title = useId()
-  const { barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm, barrelDepthMm, springHeightMm } = values
+/** The barrel seen from above and cut through, with the strip let down, wound, or any turns between; printed in both states. */
+export const BarrelSection = ({ values, withFacts = true }: BarrelSectionProps) => {
+  const [step, setStep] = useState(0)
+  const id = useId()
+  const barrel = drawnBarrel(values)
+  if (barrel === null) return null
+  const { turns, sizes } = barrel
+  const steps = Math.ceil(turns * stepsPerTurn)
+  const turnsWound = Math.min(step / stepsPerTurn, turns)
+  const hoursPerTurn = barrelTurnHours(values)
+  const state = woundText(turnsWound, turns, hoursPerTurn)
+  const packs = coilPacks(sizes, turnsWound)
+  const where = `${figure(packs.hub.coils, 1)} coils round the hub, ${figure(packs.wall.coils, 1)} against the wall`
+
   const fit = fitSpring(values)
-  if (
-    barrelInsideMm === undefined ||
-    barrelArborMm === undefined ||
-    springThicknessMm === undefined ||
-    springLengthMm === undefined ||
-    fit.turns === null
-  )
-    return null
-
-  const free = coilSpace(values, barrelInsideMm)
-  const rings = coilRings({ barrelInsideMm: free, barrelArborMm, springThicknessMm, springLengthMm }, wound)
-  const scale = across / barrelInsideMm
-  const inside = across / 2
-  const hub = (barrelArborMm / 2) * scale
-  const half = inside + wallThickness
-  const depth = barrelDepthMm === undefined ? null : barrelDepthMm * scale
-  const strip = springHeightMm === undefined ? null : springHeightMm * scale
-  const sectionTop = half + 18
-  const below = depth === null ? 0 : depth + 2 * wallThickness + 18
-  const cut = [rings.wall, rings.hub].filter(({ coils }) => coils.length > 0)
   const facts = [
-    ['Coils let down', figure(fit.coilsDown, 2)],
-    ['Coils wound', figure(fit.coilsWound, 2)],
-    ['Turns of the barrel', figure(fit.turns, 2)],
-    ['Space filled', fit.fill === null ? '–' : figure(fit.fill * 100, 1, ' %')],
-    ['Best length', figure(fit.bestLengthMm, 0, ' mm')],
-    ['Clearance in height', figure(fit.heightClearanceMm, 2, ' mm')],
+    ['Coils let down', decimals(fit.coilsDown, 2)],
+    ['Coils wound', decimals(fit.coilsWound, 2)],
+    ['Turns of the barrel', decimals(fit.turns, 2)],
+    ['Space filled', fit.fill === null ? '–' : decimals(fit.fill * 100, 1, ' %')],
+    ['Best length', decimals(fit.bestLengthMm, 0, ' mm')],
+    ['Clearance in height', decimals(fit.heightClearanceMm, 2, ' mm')],
   ] as const
   const words = facts.map(([label, value]) => `${label} ${value}`).join(', ')
+  const alternative = `Barrel to scale: inside ${barrel.drumInsideMm} mm, hub ${sizes.barrelArborMm} mm. ${words}.`
   return (
-    <figure className="drawing barrel-drawing">
-      <svg
-        viewBox={`${-half - 2} ${-half - 2} ${2 * half + 4} ${2 * half + 4 + below}`}
-        role="img"
-        aria-labelledby={title}
-        className="barrel-section"
-      >
-        <title id={title}>{`Barrel to scale: inside ${barrelInsideMm} mm, hub ${barrelArborMm} mm. ${words}.`}</title>
-        <circle r={inside + wallThickness / 2} className="drum" strokeWidth={wallThickness} />
-        <Ring ring={rings.wall} scale={scale} strip={springThicknessMm} />
-        <Ring ring={rings.hub} scale={scale} strip={springThicknessMm} />
-        <circle r={hub} className="hub" />
-        {depth !== null && (
-          <g transform={`translate(0 ${sectionTop})`}>
-            <path
-              className="metal"
-              fillRule="evenodd"
-              d={`M${-half} 0H${half}V${depth + 2 * wallThickness}H${-half}ZM${-inside} ${wallThickness}V${depth + wallThickness}H${inside}V${wallThickness}Z`}
+    <figure className={withFacts ? 'drawing barrel-drawing' : 'drawing barrel-drawing alone'}>
+      <div className="barrel-now">
+        <BarrelViews
+          barrel={barrel}
+          turnsWound={turnsWound}
+          title={`${alternative} Drawn ${state}: ${where}.`}
+          titleId={`${id}-now`}
+        />
+      </div>
+      <div className="barrel-ends">
+        {[0, turns].map((at) => (
+          <div key={at}>
+            <BarrelViews
+              barrel={barrel}
+              turnsWound={at}
+              title={at === 0 ? 'Let down' : 'Wound'}
+              titleId={`${id}-${at === 0 ? 'down' : 'wound'}`}
             />
-            <rect x={-hub} y={0} width={2 * hub} height={depth + 2 * wallThickness} className="hub" />
-            {strip !== null &&
-              cut.flatMap(({ coils }) =>
-                coils.flatMap((radius) =>
-                  [-1, 1].map((side) => (
-                    <rect
-                      key={`${radius} ${side}`}
-                      x={side * radius * scale - springThicknessMm * scale * 0.31}
-                      y={wallThickness + (depth - strip) / 2}
-                      width={springThicknessMm * scale * 0.62}
-                      height={Math.max(strip, 1)}
-                      className="strip-cut"
-                    />
-                  )),
-                ),
-              )}
-          </g>
-        )}
-      </svg>
+            <p>{woundText(at, turns, hoursPerTurn)}</p>
+          </div>
+        ))}
+      </div>
       <div className="barrel-side">
         <label className="wind">
           <span>Let down</span>
           <input
             type="range"
             min="0"
-            max="100"
-            value={Math.round(wound * 100)}
-            aria-label="Strip let down or wound"
-            aria-valuetext={
-              wound === 0
-                ? 'let down'
-                : wound === 1
-                  ? 'wound'
-                  : `${Math.round(wound * 100)} % of the strip round the hub`
-            }
-            onChange={(event) => setWound(Number(event.target.value) / 100)}
+            max={steps}
+            value={Math.min(step, steps)}
+            aria-label="Turns wound"
+            aria-valuetext={state}
+            onChange={(event) => setStep(Number(event.target.value))}
           />
           <span>Wound</span>
         </label>
-        <dl className="facts">
-          {facts.map(([label, value]) => (
-            <div key={label}>
-              <dt>{label}</dt>
-              <dd>{value}</dd>
-            </div>
-          ))}
-        </dl>
+        <p className="wound-state">
+          <strong>{state}</strong>
+          <span className="quiet">{where}</span>
+        </p>
+        {withFacts && (
+          <dl className="facts">
+            {facts.map(([label, value]) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>{value}</dd>
+              </div>
+            ))}
+          </dl>
+        )}
       </div>
       <figcaption>
-        Barrel to scale{depth === null ? '' : ', from above and cut through'}; turns are those of an ideal spring.
+        Barrel to scale{barrel.barrelDepthMm === undefined ? '' : ', from above and cut through'}; coils lie as closed
+        rings, so turns are theoretical ones.
       </figcaption>
     </figure>
   )

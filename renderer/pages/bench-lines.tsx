@@ -6,17 +6,13 @@ import type { CaliberFieldKey } from '../../core/fields/caliber-fields.ts'
 import { orderOfSpring } from '../../core/orders/order-of-spring.ts'
 import { formatQuantity } from '../../core/quantities/format-quantity.ts'
 import type { Caliber, CaliberValues } from '../../core/record/caliber.ts'
+import { springLine } from '../../core/springs/spring-line.ts'
+import { useCommands } from '../components/commands.ts'
 import { MissingValue } from '../components/missing-value.tsx'
 import { OrderButton } from '../components/order-button.tsx'
-import { say } from '../components/say.ts'
 import { SourceMark } from '../components/source-mark.tsx'
+import { useCopiedSpring } from '../components/use-copied-spring.ts'
 import { wordChoice } from '../components/word-value.ts'
-
-/** Hundredths at least, as springs are ordered: 1.5 stands as 1.50. */
-const mm = (value: number): string =>
-  Number(value.toFixed(2)) === value ? value.toFixed(2) : String(Number(value.toFixed(3)))
-
-const lengthMm = (value: number): string => String(Number(value.toFixed(1)))
 
 const Small = ({ label, children }: { label: string; children: ReactNode }) => (
   <span className="small-figure">
@@ -24,8 +20,15 @@ const Small = ({ label, children }: { label: string; children: ReactNode }) => (
   </span>
 )
 
+interface SpringLineProps {
+  readonly id: number
+  readonly name: string
+  readonly caliber: Caliber
+  readonly sources: readonly Source[]
+}
+
 /** Height × thickness × length, large, with what else an order needs. */
-export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Caliber; sources: readonly Source[] }) => {
+export const SpringLine = ({ id, name, caliber, sources }: SpringLineProps) => {
   const {
     springHeightMm: height,
     springThicknessMm: thickness,
@@ -34,20 +37,11 @@ export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Cali
     springEnd,
   } = caliber.values
   const known = height !== undefined && thickness !== undefined && length !== undefined
-  const text = [
-    height === undefined ? '–' : mm(height),
-    thickness === undefined ? '–' : mm(thickness),
-    length === undefined ? '–' : lengthMm(length),
-  ].join(' × ')
+  const sizes = { heightMm: height, thicknessMm: thickness, lengthMm: length, barrelMm: barrelInsideMm }
+  const text = springLine(sizes, 'height-thickness-length')
   const reading = caliber.readings.springThicknessMm?.find(({ chosen }) => chosen)
-  const copy = () => {
-    const barrel = barrelInsideMm === undefined ? '' : `, barrel ${mm(barrelInsideMm)} mm`
-    const end = springEnd === undefined ? '' : `, ${wordChoice('springEnd', springEnd)} end`
-    navigator.clipboard.writeText(`${text} mm${barrel}${end}`).then(
-      () => say('Spring copied.'),
-      () => say('The spring could not be copied. Select the line and press Ctrl C.'),
-    )
-  }
+  const { copy } = useCopiedSpring(caliber.values, name)
+  useCommands([{ label: 'Copy the spring', keys: ['C'], run: copy }])
   const order = orderOfSpring(caliber, (key) => sources.find((source) => source.key === key)?.title ?? key)
   const missing: CaliberFieldKey =
     height === undefined ? 'springHeightMm' : thickness === undefined ? 'springThicknessMm' : 'springLengthMm'
@@ -59,7 +53,7 @@ export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Cali
       </p>
       <div className="beside">
         <Small label="barrel">
-          {barrelInsideMm === undefined ? <MissingValue id={id} field="barrelInsideMm" /> : mm(barrelInsideMm)}
+          {barrelInsideMm === undefined ? <MissingValue id={id} field="barrelInsideMm" /> : barrelInsideMm.toFixed(2)}
         </Small>
         <Small label="end">
           {springEnd === undefined ? <MissingValue id={id} field="springEnd" /> : wordChoice('springEnd', springEnd)}
@@ -67,9 +61,12 @@ export const SpringLine = ({ id, caliber, sources }: { id: number; caliber: Cali
         {reading && <SourceMark reading={reading} sources={sources} />}
         {known && (
           <button type="button" className="text-button copy" onClick={copy}>
-            <Copy aria-hidden="true" /> Copy
+            <Copy aria-hidden="true" /> Copy <kbd>C</kbd>
           </button>
         )}
+        <span className="bench-links">
+          <Link href={`/caliber/${id}/spring`}>Spring bench</Link>
+        </span>
         {order && <OrderButton line={order} />}
       </div>
     </div>

@@ -1,6 +1,5 @@
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../core/fields/caliber-fields.ts'
-import type { Outcome } from '../../core/proofs/proof.ts'
 import type { Caliber } from '../../core/record/caliber.ts'
 import { formOrder } from '../../core/record/form-order.ts'
 import { originOf } from '../../core/record/inherit.ts'
@@ -8,8 +7,8 @@ import type { EntryProblem } from '../../core/record/read-entry.ts'
 import type { Reading } from '../../core/record/reading.ts'
 import type { ProofReport } from '../../core/wording/proof-report.ts'
 import { wordProblem } from '../../core/wording/quantity-problem.ts'
-import { shownAs } from '../components/shown-as.ts'
 import { ValueCell } from '../components/value-cell.tsx'
+import { worstOf } from '../components/worst-of.ts'
 
 interface CaliberGroupsProps {
   readonly id: number
@@ -40,12 +39,6 @@ const special = new Set<CaliberFieldKey>([
   'springGauge',
   'stopWorkTurns',
 ])
-
-/** The worst outcome of the proofs that looked at a field. */
-const worstOf = (field: CaliberFieldKey, reports: readonly ProofReport[]): Outcome | null => {
-  const outcomes = reports.filter(({ fields }) => fields.includes(field)).map(shownAs)
-  return outcomes.includes('disagrees') ? 'disagrees' : outcomes.includes('doubtful') ? 'doubtful' : null
-}
 
 /** Every field by group, with value, unit and source. */
 export const CaliberGroups = ({ id, at, caliber, problems, reports, sources }: CaliberGroupsProps) => {

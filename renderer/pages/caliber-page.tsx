@@ -49,6 +49,7 @@ export const CaliberPage = ({ id, at }: { id: number; at?: string | undefined })
   }
   useCommands([
     { label: 'Edit this caliber', keys: ['E'], run: () => go(`/caliber/${id}/edit`) },
+    { label: 'Spring bench', keys: ['S'], run: () => go(`/caliber/${id}/spring`) },
     { label: 'Find missing counts', keys: ['M'], run: () => go(`/caliber/${id}/missing`) },
     { label: 'Rate and amplitude', keys: ['R'], run: () => go(`/rate/${id}`) },
     { label: 'Set counted teeth beside this caliber', keys: ['B'], run: () => go(`/caliber/${id}/counted`) },
@@ -130,7 +131,7 @@ const Read = ({ id, at, entry, sources }: ReadProps) => {
         <FamilyLine id={id} caliber={read.caliber} />
       </header>
       <section className="bench-lines" aria-label="Spring and beat">
-        <SpringLine id={id} caliber={caliber} sources={sources} />
+        <SpringLine id={id} name={`${entry.maker} ${entry.designation}`} caliber={caliber} sources={sources} />
         <BeatLine id={id} values={values} />
       </section>
       <p className="caution">

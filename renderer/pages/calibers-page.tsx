@@ -97,6 +97,14 @@ export const CalibersPage = () => {
         input.current?.select()
       },
     },
+    {
+      label: 'Spring of the chosen caliber',
+      keys: ['Ctrl+Enter'],
+      run: () => {
+        const chosen = rowAt(active)
+        if (chosen) go(`/caliber/${chosen.id}/spring`)
+      },
+    },
   ])
 
   const onKeyDown = (event: React.KeyboardEvent) => {
@@ -107,7 +115,8 @@ export const CalibersPage = () => {
     else if (event.key === 'PageUp') move(active - page)
     else if (event.ctrlKey && event.key === 'Home') move(0)
     else if (event.ctrlKey && event.key === 'End') move(count - 1)
-    else if (event.key === 'Enter' && !event.nativeEvent.isComposing) open(rowAt(active))
+    else if (event.key === 'Enter' && !event.ctrlKey && !event.metaKey && !event.nativeEvent.isComposing)
+      open(rowAt(active))
     else if (event.key === 'Escape') clear()
     else return
     event.preventDefault()

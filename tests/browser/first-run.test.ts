@@ -80,7 +80,7 @@ inChromium('from an empty library to the spring on the bench', ({ open, visit })
     const train = await page.locator('.train-plan title').textContent()
     expect(train).toContain('Barrel: 78 teeth')
     expect(train).toContain('Third: 10 leaves, 75 teeth')
-    const barrel = await page.locator('.barrel-section title').textContent()
+    const barrel = await page.locator('.barrel-section title').first().textContent()
     expect(barrel).toMatch(/^Barrel to scale: inside 15 mm, hub 5 mm\. .*Turns of the barrel \d/)
     expect(await page.getByRole('img', { name: /^Barrel to scale/ }).count()).toBe(1)
     const beat = page.locator('[data-proof="beat-rate-follows-train"]')
@@ -125,10 +125,10 @@ inChromium('from an empty library to the spring on the bench', ({ open, visit })
   test('the spring is copied as text', async () => {
     const { page } = await open({ demo: true, permissions: ['clipboard-read', 'clipboard-write'] })
     await openByName(page, '17-220', /^Verrin 17-220$/)
-    await page.getByRole('button', { name: 'Copy' }).press('Enter')
-    await page.getByText('Spring copied.').waitFor()
+    await page.getByRole('button', { name: /^Copy/ }).press('Enter')
+    await page.getByText(/^Copied: /).waitFor()
     expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
-      '2.40 × 0.18 × 430 mm, barrel 15.00 mm, tongue end',
+      'Verrin 17-220: 2.40 × 0.18 × 430 × 15.0 mm, tongue',
     )
   })
 

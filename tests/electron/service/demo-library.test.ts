@@ -9,6 +9,7 @@ const folderOf = (sources: unknown, calibers: Record<string, unknown>): string =
   const folder = mkdtempSync(join(tmpdir(), 'demo-'))
   mkdirSync(join(folder, 'calibers'))
   writeFileSync(join(folder, 'sources.json'), JSON.stringify(sources))
+  writeFileSync(join(folder, 'springs.json'), JSON.stringify([{ supplierRef: 'A1' }]))
   for (const [name, content] of Object.entries(calibers))
     writeFileSync(join(folder, 'calibers', name), JSON.stringify(content))
   return folder
@@ -20,8 +21,8 @@ test('each file is a caliber, in the order of their names, beside the shelf of s
     { sources: shelf },
     { 'b.json': verrin('2'), 'a.json': verrin('1'), 'notes.txt': 'no caliber' },
   )
-  const { lignebook, sources, calibers } = readDemoLibrary(folder)
-  expect([lignebook, sources]).toEqual([1, shelf])
+  const { lignebook, sources, calibers, springs } = readDemoLibrary(folder)
+  expect([lignebook, sources, springs]).toEqual([1, shelf, [{ supplierRef: 'A1' }]])
   expect(calibers.map(({ designation }) => designation)).toEqual(['1', '2'])
 })
 

@@ -1,0 +1,72 @@
+import { useEffect, useMemo } from 'react'
+import { Link, useLocation } from 'wouter'
+import type { CaliberEntry } from '../../../core/exchange/library-file.ts'
+import { readEntry } from '../../../core/record/read-entry.ts'
+import { proofReports } from '../../../core/wording/proof-report.ts'
+import { useCaliber, useSources } from '../../api/hooks.ts'
+import { useFamily } from '../../api/use-family.ts'
+import { useCommands } from '../../components/commands.ts'
+import { failureText } from '../../components/failure-text.ts'
+import { BarrelBench } from './barrel-bench.tsx'
+import { BeforeOpening } from './before-opening.tsx'
+import { InTheBarrel } from './in-the-barrel.tsx'
+import { LostSpring } from './lost-spring.tsx'
+import { SpecifiedSpring } from './specified-spring.tsx'
+import { Substitutes } from './substitutes.tsx'
+import './spring-page.css'
+
+const Bench = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
+  const [, go] = useLocation()
+  const sources = useSources()
+  const own = useMemo(() => readEntry(entry).caliber, [entry])
+  const caliber = useFamily(id, own)
+  const reports = useMemo(() => proofReports(caliber), [caliber])
+  const name = `${entry.maker} ${entry.designation}`
+  const place = `/caliber/${id}`
+  useEffect(() => {
+    document.title = `Spring of ${name} – Lignebook`
+    document.getElementById('main')?.focus({ preventScroll: true })
+    return () => {
+      document.title = 'Lignebook'
+    }
+  }, [name])
+  useCommands([
+    { label: 'Back to the caliber', keys: ['Escape'], run: () => go(place) },
+    { label: 'Edit this caliber', keys: ['E'], run: () => go(`${place}/edit/springHeightMm`) },
+    { label: 'Print the spring sheet', keys: ['Ctrl+P'], run: () => print() },
+  ])
+  const section = { caliber, name, caliberId: id }
+  return (
+    <article className="spring-page">
+      <header className="spring-head">
+        <h1>Spring of {name}</h1>
+        <p className="head-actions">
+          <Link href={place} className="plain-button">
+            Back to the caliber <kbd>Esc</kbd>
+          </Link>
+          <button type="button" className="plain-button" onClick={() => print()}>
+            Print <kbd>Ctrl P</kbd>
+          </button>
+        </p>
+      </header>
+      <SpecifiedSpring {...section} reports={reports} sources={sources.data?.sources ?? []} />
+      <BarrelBench {...section} />
+      <Substitutes {...section} />
+      <InTheBarrel {...section} />
+      <LostSpring {...section} />
+      <BeforeOpening />
+    </article>
+  )
+}
+
+/** The spring of a caliber: what the maker specified, whether it can be right, and how it sits in its barrel. */
+export const SpringPage = ({ id }: { id: number }) => {
+  const { data, error } = useCaliber(id)
+  if (error)
+    return (
+      <p className="notice" role="alert">
+        {failureText(error)} <Link href="/">Back to the list</Link>
+      </p>
+    )
+  return data ? <Bench id={id} entry={data.entry} /> : <p className="notice quiet">Reading…</p>
+}
