@@ -12,6 +12,7 @@ import { compact, folded, wordsOf } from '../../electron/store/search-keys.ts'
 import { madeUpCalibers, seededNumbers } from '../support/made-up-calibers.ts'
 import { type Figure, figure, machine, quantile, tableOf, timesOf } from './measure.ts'
 import { measureMissing } from './missing-counts.ts'
+import { measureRanking } from './rank-springs.ts'
 import { startPage } from './start-page.ts'
 
 const count = Number(process.argv[2] ?? 100_000)
@@ -197,6 +198,7 @@ try {
   await library.close()
   measureProving()
   for (const line of await measureMissing()) add(line)
+  for (const line of await measureRanking(tell)) add(line)
   for (const line of await startPage(file, tell)) add(line)
 } finally {
   rmSync(folder, { recursive: true, force: true })

@@ -166,6 +166,9 @@ export const SpringsPage = () => {
           <Link href="/springs/import" className="plain-button">
             Bring in a list
           </Link>
+          <Link href="/orders" className="plain-button">
+            Order list <kbd>L</kbd>
+          </Link>
         </p>
       </header>
       {answer.error && (
