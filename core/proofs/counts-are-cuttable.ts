@@ -34,7 +34,7 @@ export const countsAreCuttable = defineProof({
       const [least, most] = cuttable(key) ?? [0, 0]
       const bound = count < least ? least : count > most ? most : null
       if (bound === null && Number.isInteger(count)) continue
-      faults.push({ key, count, bound, difference: bound === null ? 0 : count - bound })
+      faults.push({ key, count, bound, difference: bound === null ? 0 : bound - count })
     }
     const [first] = faults
     return {
@@ -45,14 +45,14 @@ export const countsAreCuttable = defineProof({
       difference: first?.difference ?? 0,
       allowed: 0,
       working: faults.flatMap(({ key, count, bound, difference }) =>
-        bound === null ? [] : [{ formula: `${count} − ${bound}`, where: { [key]: count }, gives: difference }],
+        bound === null ? [] : [{ formula: `${bound} − ${count}`, where: { [key]: count }, gives: difference }],
       ),
       reason:
         first === undefined
           ? 'counts-cuttable'
           : first.bound === null
             ? 'counts-not-whole'
-            : first.difference < 0
+            : first.difference > 0
               ? 'counts-few'
               : 'counts-many',
       details: {

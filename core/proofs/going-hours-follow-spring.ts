@@ -79,7 +79,7 @@ export const goingHoursFollowSpring = defineProof({
       const coils = springCoils({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
       turns = coils.turns
       working.push({
-        formula: `${coils.wound.toFixed(2)} coils wound − ${coils.down.toFixed(2)} let down`,
+        formula: `${threePlaces(coils.wound)} coils wound − ${threePlaces(coils.down)} let down`,
         where: {
           barrelInsideMm,
           barrelArborMm,

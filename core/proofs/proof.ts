@@ -24,8 +24,9 @@ export type Judgement<R extends string = string> =
       readonly stated: number | null
       readonly found: number | null
       readonly unit: string
+      /** What was found less what is stated; without a stated figure, how far what was found lies from the rule. */
       readonly difference: number | null
-      /** The greatest difference that still agrees, in the same unit. */
+      /** The greatest difference that still agrees, in the same unit; null where the rule is an order and sets none. */
       readonly allowed: number | null
       readonly working: readonly WorkingStep[]
       /** A code for the wording to choose its sentence by, with the figures it needs. */

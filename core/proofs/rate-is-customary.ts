@@ -80,7 +80,7 @@ export const rateIsCustomary = defineProof({
             : 'rate-of-old'
     return {
       outcome: outcomes[reason],
-      stated: beatRateVph ?? null,
+      stated: null,
       found,
       unit: 'vph',
       difference: known === undefined ? found - nearest : 0,

@@ -153,6 +153,8 @@ export const sizesAgree = defineProof({
       return { outcome: 'cannot-check', missing: [length === undefined ? 'lengthMm' : 'widthMm'] }
     }
     const worst = compared.reduce((most, next) => (gravity[next.outcome] > gravity[most.outcome] ? next : most), first)
+    // Length and width may lie apart as they like, so only a size that is stated twice has a greatest difference.
+    const mustMeet = worst.key === worst.otherKey || values.shape === 'round'
     const lines = worst.reason === 'size-units-differ' ? asEnglishLines(worst) : null
     const seen = new Map(compared.flatMap(stepsOf).map((step) => [step.formula, step]))
     return {
@@ -161,7 +163,7 @@ export const sizesAgree = defineProof({
       found: worst.second.value,
       unit: 'mm',
       difference: plain(worst.second.value - worst.first.value),
-      allowed: plain(rounding(worst.first) + rounding(worst.second)),
+      allowed: mustMeet ? plain(rounding(worst.first) + rounding(worst.second)) : null,
       working: [...seen.values()],
       reason: worst.reason,
       details: {

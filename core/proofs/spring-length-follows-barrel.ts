@@ -39,7 +39,7 @@ export const springLengthFollowsBarrel = defineProof({
     const best = bestSpringLength(sizes)
     const most = mostTurns(sizes)
     const outcome = fillVerdict(fill)
-    const difference = springLengthMm - best
+    const difference = best - springLengthMm
     const bestPlaces = threePlaces(best)
     const squares = `π × (${barrelInsideMm}² − ${barrelArborMm}²)`
     const barrel = { barrelInsideMm: values.barrelInsideMm, barrelArborMm, springThicknessMm }
@@ -49,7 +49,7 @@ export const springLengthFollowsBarrel = defineProof({
         where: barrelInsideMm === values.barrelInsideMm ? barrel : { ...barrel, insideWithinBridleMm: barrelInsideMm },
         gives: best,
       },
-      { formula: `${springLengthMm} − ${bestPlaces}`, where: { springLengthMm }, gives: difference },
+      { formula: `${bestPlaces} − ${springLengthMm}`, where: { springLengthMm }, gives: difference },
     ]
     const turns = fill < 1 ? springCoils(sizes).turns : null
     const lostTurns = turns === null ? most : Math.max(0, most - turns)
@@ -67,7 +67,7 @@ export const springLengthFollowsBarrel = defineProof({
         where: { springLengthMm, suits: 'springThicknessMm' },
         gives: suitingThicknessMm,
       })
-    const extent = outcome === 'agrees' ? 'length-best' : difference < 0 ? 'length-short' : 'length-long'
+    const extent = outcome === 'agrees' ? 'length-best' : difference > 0 ? 'length-short' : 'length-long'
     return {
       outcome,
       stated: springLengthMm,

@@ -31,7 +31,7 @@ export const yearsRunForward = defineProof({
       found: lastYear,
       unit: 'years',
       difference: years,
-      allowed,
+      allowed: forward ? null : allowed,
       working: [{ formula: `${lastYear} − ${firstYear}`, where: { lastYear, firstYear }, gives: years }],
       reason: forward ? 'years-forward' : uncertain ? 'years-uncertain' : 'years-backward',
     }

@@ -22,10 +22,10 @@ it('disagrees over a count that nobody cuts, naming each', () => {
     reason: 'counts-few',
     stated: 4,
     found: 5,
-    difference: -1,
+    difference: 1,
     working: [
-      { formula: '4 − 5', gives: -1 },
-      { formula: '230 − 200', gives: 30 },
+      { formula: '5 − 4', gives: 1 },
+      { formula: '200 − 230', gives: -30 },
     ],
     details: { field: 'thirdPinion', others: 1 },
     fields: ['thirdPinion', 'fourthWheel'],

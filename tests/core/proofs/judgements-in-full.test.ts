@@ -180,7 +180,7 @@ it('the hours that the spring gives', () => {
     allowed: 8,
     working: [
       {
-        formula: '18.39 coils wound − 10.88 let down',
+        formula: '18.387 coils wound − 10.881 let down',
         where: { ...barrel, wound: 18.3869, down: 10.8813 },
         gives: 7.5056,
       },
@@ -232,7 +232,7 @@ it('the length of the spring', () => {
     stated: 480,
     found: 503.9638,
     unit: 'mm',
-    difference: -23.9638,
+    difference: 23.9638,
     allowed: 100.7928,
     working: [
       {
@@ -240,7 +240,7 @@ it('the length of the spring', () => {
         where: { barrelInsideMm: 16, barrelArborMm: 5, springThicknessMm: 0.18 },
         gives: 503.9638,
       },
-      { formula: '480 − 503.964', where: { springLengthMm: 480 }, gives: -23.9638 },
+      { formula: '503.964 − 480', where: { springLengthMm: 480 }, gives: 23.9638 },
       { formula: '7.518 − 7.506', where: { mostTurns: 7.5182, turns: 7.5056 }, gives: 0.0126 },
     ],
     reason: 'length-best',

@@ -31,11 +31,11 @@ it('says how many millimetres and turns the length is off', () => {
   expect(proof.judge(caliberOf({ ...barrel, springLengthMm: 400 }))).toMatchObject({
     stated: 400,
     found: expect.closeTo(418.879, 3),
-    difference: expect.closeTo(-18.879, 3),
+    difference: expect.closeTo(18.879, 3),
     allowed: expect.closeTo(83.776, 3),
     working: [
       { formula: 'π × (12² − 4²) ÷ (8 × 0.12)', gives: expect.closeTo(418.879, 3) },
-      { formula: '400 − 418.879', gives: expect.closeTo(-18.879, 3) },
+      { formula: '418.879 − 400', gives: expect.closeTo(18.879, 3) },
       { formula: '7.869 − 7.857', gives: expect.closeTo(0.0121, 3) },
     ],
     details: { lostPercent: expect.closeTo(0.154, 2) },
