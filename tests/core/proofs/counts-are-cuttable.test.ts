@@ -30,7 +30,7 @@ it('disagrees over a count that nobody cuts, naming each', () => {
     details: { field: 'thirdPinion', others: 1 },
     fields: ['thirdPinion', 'fourthWheel'],
   })
-  expect(judge({ fourthWheel: 230 })).toMatchObject({ reason: 'counts-many', difference: 30 })
+  expect(judge({ fourthWheel: 230 })).toMatchObject({ reason: 'counts-many', difference: -30 })
 })
 
 it('disagrees over a count that is not whole, or not positive', () => {
