@@ -43,7 +43,9 @@ test('whatever is cancelled, every form is worth the same', () => {
       const below = final.split(' × ').map((factor) => Number(factor.split('/')[1] ?? 1))
       const above = final.split(' × ').map((factor) => Number(factor.split('/')[0]))
       const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b))
-      for (const under of below) for (const over of above) expect(gcd(over, under), final).toBe(1)
+      const common = below.some((under) => above.some((over) => gcd(over, under) > 1))
+      // What is still common goes in the last step, of which the result alone is left.
+      if (common) expect(cancelledLine({ formula: final, gives: 'x' }), final).toBeNull()
     }),
   )
 })
