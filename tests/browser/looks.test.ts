@@ -92,6 +92,9 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'a table': (page) => openPage(page, '#/table', 'Enter a table'),
   'missing counts': (page) => openPage(page, '#/caliber/1/missing', 'Missing counts'),
   'a merge': (page) => openPage(page, '#/caliber/1/merge', 'Merge another caliber'),
+  'the springs': (page) => openPage(page, '#/springs', 'Springs'),
+  'the spring of a caliber': (page) => openPage(page, '#/caliber/1/spring', 'Spring of'),
+  'the order list': (page) => openPage(page, '#/orders', 'Order list'),
   'rate and amplitude': (page) => openPage(page, '#/rate/1', 'Rate and amplitude'),
   'counted on the bench': (page) => openPage(page, '#/caliber/1/counted', 'Counted on the bench'),
   'the commands': async (page) => {
