@@ -20,6 +20,7 @@ export const PdfPage = ({ file, page, zoom, label, onPages }: PdfPageProps) => {
   const canvas = useRef<HTMLCanvasElement>(null)
   const [pdf, setPdf] = useState<PdfDocument | null>(null)
   const [state, setState] = useState<'opening' | 'drawn' | 'failed'>('opening')
+  const [drawn, setDrawn] = useState<number | null>(null)
   const tell = useRef(onPages)
   tell.current = onPages
 
@@ -57,7 +58,9 @@ export const PdfPage = ({ file, page, zoom, label, onPages }: PdfPageProps) => {
       const task = one.render({ canvas: place, viewport })
       stop = () => task.cancel()
       await task.promise
-      if (!gone) setState('drawn')
+      if (gone) return
+      setState('drawn')
+      setDrawn(page)
     }
     draw().catch(() => gone || setState('failed'))
     return () => {
@@ -76,7 +79,7 @@ export const PdfPage = ({ file, page, zoom, label, onPages }: PdfPageProps) => {
         ref={canvas}
         role="img"
         aria-label={label}
-        data-drawn={state === 'drawn' ? page : undefined}
+        data-drawn={state === 'drawn' && drawn === page ? page : undefined}
         hidden={state === 'failed'}
         style={{ width: `${zoom * 100}%` }}
       />
