@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js'
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
+import { plain } from '../quantities/plain.ts'
 import type { Caliber } from '../record/caliber.ts'
 
 /** A ratio printed to four decimals or more is a fraction that no decimal holds: `1.3333` stands for 4/3. */
@@ -42,9 +43,6 @@ const nearEdge = 1e-6
  */
 export const sideOf = (difference: number, edge: number, exactly: () => Fraction): number =>
   Math.abs(difference - edge) > nearEdge ? Math.sign(difference - edge) : exactly().compare(new Fraction(String(edge)))
-
-/** A number without the noise that binary subtraction leaves behind its ninth decimal. */
-export const plain = (value: number): number => Math.round(value * 1e9) / 1e9
 
 /**
  * A fraction as a number where a decimal holds it, else as a whole number and a fraction.

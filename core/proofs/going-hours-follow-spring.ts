@@ -1,10 +1,11 @@
 import { springCoils } from '../formulas/barrel.ts'
 import { goingHours } from '../formulas/going-hours.ts'
 import { missingCounts, stageCounts, stagesToCentre } from '../formulas/train-stages.ts'
+import { plain } from '../quantities/plain.ts'
 import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
 import { barrelTurnHours } from '../springs/barrel-turn.ts'
 import { defineProof } from './define-proof.ts'
-import { exactValue, plain } from './exact-value.ts'
+import { exactValue } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 import { countsWhere, fractionsOf } from './train-working.ts'
 

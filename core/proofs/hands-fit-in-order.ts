@@ -1,6 +1,7 @@
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { defineProof } from './define-proof.ts'
-import { exactValue, plain, printedSpan, sideOf } from './exact-value.ts'
+import { exactValue, printedSpan, sideOf } from './exact-value.ts'
 
 /** A hand and the one whose seat passes through the pipe of its own. */
 const pairs = [

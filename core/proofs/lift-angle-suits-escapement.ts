@@ -1,5 +1,5 @@
+import { plain } from '../quantities/plain.ts'
 import { defineProof } from './define-proof.ts'
-import { plain } from './exact-value.ts'
 
 /** From the least to the most, in degrees. */
 type Range = readonly [least: number, most: number]

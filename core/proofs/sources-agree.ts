@@ -1,9 +1,9 @@
 import { caliberFields } from '../fields/caliber-fields.ts'
 import type { FieldKind } from '../fields/field.ts'
+import { plain } from '../quantities/plain.ts'
 import type { Reading } from '../record/reading.ts'
 import { fieldsReadTwice, type ReadingConflict, readingConflicts } from '../record/reading-conflicts.ts'
 import { defineProof } from './define-proof.ts'
-import { plain } from './exact-value.ts'
 import { measuringShare } from './measuring-share.ts'
 import type { WorkingStep } from './proof.ts'
 

@@ -1,6 +1,7 @@
 import { arborToThickness, surfaceStrain } from '../formulas/spring-bend.ts'
+import { plain } from '../quantities/plain.ts'
 import { defineProof } from './define-proof.ts'
-import { exactValue, plain, sideOf } from './exact-value.ts'
+import { exactValue, sideOf } from './exact-value.ts'
 
 const leastBorne = 15
 const least = 20

@@ -1,8 +1,8 @@
 import { bestSpringLength, mostTurns, springCoils, springFill } from '../formulas/barrel.ts'
+import { plain } from '../quantities/plain.ts'
 import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
 import { bestFill, fillAllowance, fillVerdict } from '../springs/fill-verdict.ts'
 import { defineProof } from './define-proof.ts'
-import { plain } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 
 /** A figure as it is carried on paper. */

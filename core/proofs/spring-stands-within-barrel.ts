@@ -1,5 +1,6 @@
+import { plain } from '../quantities/plain.ts'
 import { defineProof } from './define-proof.ts'
-import { exactValue, plain, sideOf } from './exact-value.ts'
+import { exactValue, sideOf } from './exact-value.ts'
 
 const usualMm = 0.1
 const closeMm = 0.03

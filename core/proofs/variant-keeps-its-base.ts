@@ -1,9 +1,9 @@
 import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
+import { plain } from '../quantities/plain.ts'
 import type { Caliber } from '../record/caliber.ts'
 import type { Reading } from '../record/reading.ts'
 import { readingsMeet } from '../record/reading-conflicts.ts'
 import { defineProof } from './define-proof.ts'
-import { plain } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 
 const barrelSizes: readonly CaliberFieldKey[] = ['barrelInsideMm', 'barrelDepthMm', 'barrelArborMm', 'stopWorkTurns']

@@ -1,9 +1,9 @@
 import { centreDistance } from '../formulas/centre-distance.ts'
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues, Depth } from '../record/caliber.ts'
 import { type DepthParts, depthParts, type ToothedField, toothedFields } from '../trains/depth-counts.ts'
 import { asPrinted, furthestApart, type ModulePair, moduleOf, type SizeInModules } from '../trains/shared-module.ts'
 import { defineProof } from './define-proof.ts'
-import { plain } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 
 const doubtfulShare = 0.01

@@ -1,6 +1,8 @@
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { type EndMatch, endMatch, type SpringEnd } from './end-compatibility.ts'
 import { emptyCase, fillCase, springTask } from './spring-case.ts'
+import { springLimits as limits } from './spring-limits.ts'
 
 /** A strip as it was measured; what was not measured is left out. */
 export interface MeasuredStrip {
@@ -54,12 +56,6 @@ export interface StripCompared {
   readonly torqueFullWind: number | null
 }
 
-/** Springs of the maker's own size vary by so much; half of the step in which they are stocked. */
-const made = { heightMm: 0.025, thicknessMm: 0.0025 } as const
-const madeLengthShare = 0.02
-
-const plain = (mm: number): number => Math.round(mm * 1e9) / 1e9
-
 const compared = (
   specified: number | undefined,
   measured: number | undefined,
@@ -96,9 +92,14 @@ export const compareStrip = (
   uncertainty: StripUncertainty = usualUncertainty,
 ): StripCompared => {
   const { springHeightMm, springThicknessMm, springLengthMm } = values
-  const height = compared(springHeightMm, strip.heightMm, made.heightMm, uncertainty.heightMm)
-  const thickness = compared(springThicknessMm, strip.thicknessMm, made.thicknessMm, uncertainty.thicknessMm)
-  const length = compared(springLengthMm, strip.lengthMm, (springLengthMm ?? 0) * madeLengthShare, uncertainty.lengthMm)
+  const height = compared(springHeightMm, strip.heightMm, limits.sameHeightMm, uncertainty.heightMm)
+  const thickness = compared(springThicknessMm, strip.thicknessMm, limits.sameThicknessMm, uncertainty.thicknessMm)
+  const length = compared(
+    springLengthMm,
+    strip.lengthMm,
+    (springLengthMm ?? 0) * limits.sameLengthShare,
+    uncertainty.lengthMm,
+  )
   const end = endMatch(strip.end, values.springEnd)
 
   const asSpecified: MeasuredStrip = {

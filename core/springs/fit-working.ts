@@ -5,6 +5,7 @@ import { arborToThickness } from '../formulas/spring-bend.ts'
 import { stageCounts, stagesToCentre } from '../formulas/train-stages.ts'
 import type { WorkingStep } from '../proofs/proof.ts'
 import { countsWhere, fractionsOf } from '../proofs/train-working.ts'
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { barrelSizeKeys, coilSpace } from './barrel-sizes.ts'
 import { barrelTurnHours } from './barrel-turn.ts'
@@ -31,7 +32,6 @@ export type FitLine =
   | { readonly key: FitLineKey; readonly value: number; readonly working: WorkingStep }
   | { readonly key: FitLineKey; readonly missing: readonly CaliberFieldKey[] }
 
-const plain = (value: number): number => Math.round(value * 1e9) / 1e9
 /** A figure as it is carried on paper. */
 const threePlaces = (value: number): number => Math.round(value * 1000) / 1000
 

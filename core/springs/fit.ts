@@ -2,6 +2,7 @@ import { bestSpringLength, mostTurns, springCoils, springFill } from '../formula
 import { goingHours } from '../formulas/going-hours.ts'
 import { OutsideRange } from '../formulas/outside-range.ts'
 import { arborToThickness } from '../formulas/spring-bend.ts'
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { coilSpace } from './barrel-sizes.ts'
 import { barrelTurnHours } from './barrel-turn.ts'
@@ -33,8 +34,6 @@ const orNull = <T>(formula: () => T): T | null => {
   }
 }
 
-const plainMm = (mm: number) => Math.round(mm * 1e9) / 1e9
-
 /**
  * How a caliber's spring sits in its barrel: coils, turns, fill, hours, clearance and proportions.
  * @example
@@ -64,7 +63,7 @@ export const fitSpring = (values: CaliberValues): SpringFit => {
     hoursPerTurn,
     goingHours: hoursPerTurn === null || usable === null ? null : goingHours(usable, hoursPerTurn),
     heightClearanceMm:
-      barrelDepthMm === undefined || springHeightMm === undefined ? null : plainMm(barrelDepthMm - springHeightMm),
+      barrelDepthMm === undefined || springHeightMm === undefined ? null : plain(barrelDepthMm - springHeightMm),
     arborToThickness:
       barrelArborMm === undefined || springThicknessMm === undefined
         ? null

@@ -1,3 +1,4 @@
+import { plain } from '../quantities/plain.ts'
 /** Several readings of one size, taken together. */
 export interface MeanReading {
   readonly mean: number
@@ -6,8 +7,6 @@ export interface MeanReading {
   /** How far the mean may be off: the instrument, or half the spread where that is more. */
   readonly uncertaintyMm: number
 }
-
-const plain = (mm: number): number => Math.round(mm * 1e9) / 1e9
 
 /**
  * The mean of several readings of one size with their spread; null where there is none.

@@ -1,4 +1,5 @@
 import { OutsideRange } from '../formulas/outside-range.ts'
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { coilSpace } from './barrel-sizes.ts'
 import { barrelTurnHours } from './barrel-turn.ts'
@@ -70,9 +71,6 @@ export const springTask = (values: CaliberValues): SpringTask => {
     stopWorkTurns: values.stopWorkTurns ?? Number.POSITIVE_INFINITY,
   }
 }
-
-/** Without the noise of binary subtraction, so that an edge that was typed is met exactly. */
-const plain = (mm: number): number => Math.round(mm * 1e9) / 1e9
 
 /** A case to be filled; one is enough for a whole tray. */
 export const emptyCase = (): SpringCase => ({

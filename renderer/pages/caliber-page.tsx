@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo } from 'react'
+import { useCallback, useMemo } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { CaliberEntry, Source } from '../../core/exchange/library-file.ts'
 import type { Overrule } from '../../core/proofs/severity.ts'
@@ -14,6 +14,7 @@ import { failureText } from '../components/failure-text.ts'
 import { ProofList } from '../components/proof-list.tsx'
 import { say } from '../components/say.ts'
 import { fieldPlace, useSoughtField } from '../components/use-sought-field.ts'
+import { useTitle } from '../components/use-title.ts'
 import { BarrelSection } from '../drawings/barrel-section.tsx'
 import { TrainPlan } from '../drawings/train-plan.tsx'
 import { BeatLine, SpringLine } from './bench-lines.tsx'
@@ -86,12 +87,7 @@ const Read = ({ id, at, entry, sources }: ReadProps) => {
   const caliber = useFamily(id, read.caliber)
   const { values } = caliber
   const reports = useMemo(() => proofReports(caliber), [caliber])
-  useEffect(() => {
-    document.title = `${entry.maker} ${entry.designation} – Lignebook`
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [entry.maker, entry.designation])
+  useTitle(`${entry.maker} ${entry.designation}`)
   useSoughtField(at)
   const keepOverrule = useKeepOverrule(id)
   const years = yearsText(values.firstYear, values.lastYear)

@@ -6,11 +6,11 @@ import { foreignPart } from '../../core/bench/foreign-part.ts'
 import type { CaliberEntry } from '../../core/exchange/library-file.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import type { CountKey } from '../../core/trains/cuttable-counts.ts'
-import { useCaliber } from '../api/hooks.ts'
 import { useFamily } from '../api/use-family.ts'
 import { BenchField } from '../components/bench-field.tsx'
 import { useCommands } from '../components/commands.ts'
-import { failureText } from '../components/failure-text.ts'
+import { ReadCaliber } from '../components/read-caliber.tsx'
+import { useTitle } from '../components/use-title.ts'
 import { walkFields } from '../components/walk-fields.ts'
 import { CountedAnswer } from './counted-answer.tsx'
 import { type CountedTyped, countedPlace, nothingCounted } from './counted-place.ts'
@@ -156,18 +156,6 @@ const Counts = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
 
 /** The teeth of a movement beside those of its caliber: what rate they give, and which part would explain it. */
 export const CountedPage = ({ id }: { id: number }) => {
-  const { data, error } = useCaliber(id)
-  useEffect(() => {
-    document.title = 'Counted on the bench – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
-  if (error)
-    return (
-      <p className="notice" role="alert">
-        {failureText(error)} <Link href="/">Back to the list</Link>
-      </p>
-    )
-  return data ? <Counts id={id} entry={data.entry} /> : <p className="notice quiet">Reading…</p>
+  useTitle('Counted on the bench')
+  return <ReadCaliber id={id}>{(entry) => <Counts id={id} entry={entry} />}</ReadCaliber>
 }

@@ -6,6 +6,7 @@ import { findTerms } from '../../core/record/find-terms.ts'
 import { type GlossaryTerm, glossary } from '../../core/record/glossary.ts'
 import { useCommands } from '../components/commands.ts'
 import { languageNames } from '../components/language-names.ts'
+import { useTitle } from '../components/use-title.ts'
 import { glossaryPlace } from './glossary-place.ts'
 import './glossary-page.css'
 
@@ -91,16 +92,13 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
   const found = useMemo(() => findTerms(terms, wanted), [wanted])
   const foundProofs = useMemo(() => findTerms(proofs, wanted), [wanted])
 
+  useTitle('Glossary')
   useEffect(() => {
     const term = termKey === undefined ? null : document.getElementById(`term-${termKey}`)
     if (term === null) input.current?.focus()
     else {
       term.scrollIntoView({ block: 'center' })
       term.focus({ preventScroll: true })
-    }
-    document.title = 'Glossary – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
     }
   }, [termKey])
 

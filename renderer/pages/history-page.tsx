@@ -5,6 +5,7 @@ import { useChange, useHistory } from '../api/hooks.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { say } from '../components/say.ts'
+import { useTitle } from '../components/use-title.ts'
 import { walkLines } from '../components/walk-lines.ts'
 import { RevisionChanges } from './revision-changes.tsx'
 import './history-page.css'
@@ -47,12 +48,7 @@ export const HistoryPage = ({ open }: { open: number | undefined }) => {
     if (open !== undefined || arrived.current === null) line.focus()
     arrived.current = open ?? 0
   }, [open, revisions.length])
-  useEffect(() => {
-    document.title = 'History – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
+  useTitle('History')
 
   const takeBack = (id: number) =>
     takingBack.mutate(

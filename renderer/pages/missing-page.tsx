@@ -8,12 +8,14 @@ import { type CountKey, countKeys } from '../../core/trains/cuttable-counts.ts'
 import { findMissingCounts, type MissingSolution } from '../../core/trains/missing-counts.ts'
 import { wordFailure } from '../../core/wording/failure.ts'
 import { countsText, nothingMissingSentence, workedOutNote } from '../../core/wording/missing-sentence.ts'
-import { call, useCaliber, useChange } from '../api/hooks.ts'
+import { call, useChange } from '../api/hooks.ts'
 import { useFamily } from '../api/use-family.ts'
 import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { MissingValue } from '../components/missing-value.tsx'
+import { ReadCaliber } from '../components/read-caliber.tsx'
 import { say } from '../components/say.ts'
+import { useTitle } from '../components/use-title.ts'
 import { wordChoice } from '../components/word-value.ts'
 import { draftMirror } from './entry/draft-mirror.ts'
 import { MissingAnswers } from './missing-answers.tsx'
@@ -122,18 +124,6 @@ const Found = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
 
 /** The counts that a caliber does not state, or that are lost, worked out from what it does state. */
 export const MissingPage = ({ id }: { id: number }) => {
-  const { data, error } = useCaliber(id)
-  useEffect(() => {
-    document.title = 'Missing counts – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
-  if (error)
-    return (
-      <p className="notice" role="alert">
-        {failureText(error)} <Link href="/">Back to the list</Link>
-      </p>
-    )
-  return data ? <Found id={id} entry={data.entry} /> : <p className="notice quiet">Reading…</p>
+  useTitle('Missing counts')
+  return <ReadCaliber id={id}>{(entry) => <Found id={id} entry={entry} />}</ReadCaliber>
 }

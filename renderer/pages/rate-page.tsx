@@ -5,11 +5,11 @@ import { rateWorking } from '../../core/bench/rate-working.ts'
 import type { CaliberEntry } from '../../core/exchange/library-file.ts'
 import { readEntry } from '../../core/record/read-entry.ts'
 import { rateFormNames } from '../../core/wording/rate-help.ts'
-import { useCaliber } from '../api/hooks.ts'
 import { useFamily } from '../api/use-family.ts'
 import { BenchField } from '../components/bench-field.tsx'
 import { useCommands } from '../components/commands.ts'
-import { failureText } from '../components/failure-text.ts'
+import { ReadCaliber } from '../components/read-caliber.tsx'
+import { useTitle } from '../components/use-title.ts'
 import { walkFields } from '../components/walk-fields.ts'
 import { Working } from '../components/working.tsx'
 import { AmplitudeAnswer, LiftTables } from './rate-amplitude.tsx'
@@ -159,24 +159,14 @@ const OfCaliber = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
   )
 }
 
-const AskedCaliber = ({ id }: { id: number }) => {
-  const { data, error } = useCaliber(id)
-  if (error)
-    return (
-      <p className="notice" role="alert">
-        {failureText(error)} <Link href="/rate">Go on without a caliber</Link>
-      </p>
-    )
-  return data ? <OfCaliber id={id} entry={data.entry} /> : <p className="notice quiet">Reading…</p>
-}
+const AskedCaliber = ({ id }: { id: number }) => (
+  <ReadCaliber id={id} otherwise={<Link href="/rate">Go on without a caliber</Link>}>
+    {(entry) => <OfCaliber id={id} entry={entry} />}
+  </ReadCaliber>
+)
 
 /** A help at the bench: amplitude from the lift time, the forms of a rate, balance and hairspring. */
 export const RatePage = ({ caliberId }: { caliberId?: number | undefined }) => {
-  useEffect(() => {
-    document.title = 'Rate and amplitude – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
+  useTitle('Rate and amplitude')
   return caliberId === undefined ? <Help start={guess} /> : <AskedCaliber id={caliberId} />
 }

@@ -8,6 +8,7 @@ import { useCommands } from '../components/commands.ts'
 import { failureText } from '../components/failure-text.ts'
 import { languageName } from '../components/language-names.ts'
 import { say } from '../components/say.ts'
+import { useTitle } from '../components/use-title.ts'
 import { walkLines } from '../components/walk-lines.ts'
 import { SourceForm } from './source-form.tsx'
 import { SourceUses } from './source-uses.tsx'
@@ -44,12 +45,7 @@ export const SourcesPage = () => {
   const taken = shelf.map(({ key }) => key)
 
   const titles = () => [...(list.current?.querySelectorAll<HTMLElement>('.source-title') ?? [])]
-  useEffect(() => {
-    document.title = 'Sources – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
+  useTitle('Sources')
   const arrived = useRef(false)
   // biome-ignore lint/correctness/useExhaustiveDependencies: once the shelf shows what was asked for, the focus goes there
   useEffect(() => {

@@ -1,5 +1,5 @@
 import Papa from 'papaparse'
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import { type KeyboardEvent, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { type NewOrderLine, type OrderState, orderStates } from '../../../core/orders/order-line.ts'
 import { groupOrders, orderText, rowsFromOrders } from '../../../core/orders/order-table.ts'
@@ -9,6 +9,7 @@ import { saveAs } from '../../api/save-as.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { say } from '../../components/say.ts'
+import { useTitle } from '../../components/use-title.ts'
 import { walkLines } from '../../components/walk-lines.ts'
 import { AddOrder } from './add-order.tsx'
 import { type Ordered, OrderRow } from './order-row.tsx'
@@ -31,12 +32,7 @@ export const OrdersPage = () => {
   const lines = orders.data?.orders ?? []
   const failed = (error: unknown) => say(failureText(error))
 
-  useEffect(() => {
-    document.title = 'Order list – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
+  useTitle('Order list')
 
   const change = ({ id, ...line }: Ordered, more: Partial<Ordered>) =>
     saving.mutate({ id, line: { ...line, ...more } }, { onError: failed })

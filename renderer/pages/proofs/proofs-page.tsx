@@ -4,6 +4,7 @@ import { changesMade, useStatus } from '../../api/hooks.ts'
 import { saveAs } from '../../api/save-as.ts'
 import { useCommands } from '../../components/commands.ts'
 import { say } from '../../components/say.ts'
+import { useTitle } from '../../components/use-title.ts'
 import { listPlace } from '../list-place.ts'
 import { sheetCsv } from './sheet-csv.ts'
 import { SheetList } from './sheet-list.tsx'
@@ -38,12 +39,9 @@ export const ProofsPage = () => {
     if (run.state === 'not-begun' || (changed && run.total <= smallLibrary)) prove()
     else if (wantsUnchecked && !run.unchecked) prove()
   }, [status.dataUpdatedAt, changed, wantsUnchecked])
+  useTitle('Proofs')
   useEffect(() => {
     listPlace.back = '/proofs'
-    document.title = 'Proofs – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
   }, [])
 
   const setBy = (next: Grouping) => {

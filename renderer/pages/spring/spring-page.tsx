@@ -3,10 +3,11 @@ import { Link, useLocation } from 'wouter'
 import type { CaliberEntry } from '../../../core/exchange/library-file.ts'
 import { readEntry } from '../../../core/record/read-entry.ts'
 import { proofReports } from '../../../core/wording/proof-report.ts'
-import { useCaliber, useSources } from '../../api/hooks.ts'
+import { useSources } from '../../api/hooks.ts'
 import { useFamily } from '../../api/use-family.ts'
 import { useCommands } from '../../components/commands.ts'
-import { failureText } from '../../components/failure-text.ts'
+import { ReadCaliber } from '../../components/read-caliber.tsx'
+import { useTitle } from '../../components/use-title.ts'
 import { BarrelBench } from './barrel-bench.tsx'
 import { BeforeOpening } from './before-opening.tsx'
 import { InTheBarrel } from './in-the-barrel.tsx'
@@ -23,13 +24,10 @@ const Bench = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
   const reports = useMemo(() => proofReports(caliber), [caliber])
   const name = `${entry.maker} ${entry.designation}`
   const place = `/caliber/${id}`
+  useTitle(`Spring of ${name}`)
   useEffect(() => {
-    document.title = `Spring of ${name} – Lignebook`
     document.getElementById('main')?.focus({ preventScroll: true })
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [name])
+  }, [])
   useCommands([
     { label: 'Back to the caliber', keys: ['Escape'], run: () => go(place) },
     { label: 'Edit this caliber', keys: ['E'], run: () => go(`${place}/edit/springHeightMm`) },
@@ -60,13 +58,6 @@ const Bench = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
 }
 
 /** The spring of a caliber: what the maker specified, whether it can be right, and how it sits in its barrel. */
-export const SpringPage = ({ id }: { id: number }) => {
-  const { data, error } = useCaliber(id)
-  if (error)
-    return (
-      <p className="notice" role="alert">
-        {failureText(error)} <Link href="/">Back to the list</Link>
-      </p>
-    )
-  return data ? <Bench id={id} entry={data.entry} /> : <p className="notice quiet">Reading…</p>
-}
+export const SpringPage = ({ id }: { id: number }) => (
+  <ReadCaliber id={id}>{(entry) => <Bench id={id} entry={entry} />}</ReadCaliber>
+)

@@ -6,6 +6,7 @@ import { useChange, useSprings } from '../../api/hooks.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { say } from '../../components/say.ts'
+import { useTitle } from '../../components/use-title.ts'
 import { BookOutForm } from './book-out-form.tsx'
 import type { StoredSpring } from './spring-columns.ts'
 import { SpringDetails } from './spring-details.tsx'
@@ -47,12 +48,7 @@ export const SpringsPage = () => {
   const inPane = pane !== null && pane.what !== 'new' ? springs.find(({ id }) => id === pane.id) : undefined
   const inHand = inPane ?? springs.find(({ id }) => id === at)
 
-  useEffect(() => {
-    document.title = 'Springs – Lignebook'
-    return () => {
-      document.title = 'Lignebook'
-    }
-  }, [])
+  useTitle('Springs')
   const toList = () => setFocusAsked((asked) => asked + 1)
   const ready = springs.length > 0
   useEffect(() => {

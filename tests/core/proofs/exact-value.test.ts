@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js'
 import { expect, it } from 'vitest'
-import { asWritten, exactValue, plain, printedSpan, sideOf } from '../../../core/proofs/exact-value.ts'
+import { asWritten, exactValue, printedSpan, sideOf } from '../../../core/proofs/exact-value.ts'
+import { plain } from '../../../core/quantities/plain.ts'
 import { readQuantity } from '../../../core/quantities/read-quantity.ts'
 
 it('takes the chosen reading before the number', () => {
