@@ -330,6 +330,12 @@ export const contract = {
     output: z.strictObject({ id: z.int() }),
   },
   'order.remove': { access: 'write', input: z.strictObject({ id: z.int().positive() }), output: nothing },
+  /** What was received goes into the owner's own tray. */
+  'order.book-in': {
+    access: 'write',
+    input: z.strictObject({ id: z.int().positive() }),
+    output: z.strictObject({ ref: z.string(), inStock: z.int() }),
+  },
   'orders.mark': {
     access: 'write',
     input: z.strictObject({ ids: z.array(z.int().positive()).min(1).max(10_000), state: z.enum(orderStates) }),

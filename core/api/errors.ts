@@ -13,6 +13,7 @@ export const failureSchema = z.strictObject({
     'source-in-use',
     'same-ref',
     'not-so-many',
+    'nothing-to-book',
     'later-changes',
     'already-taken-back',
     'file-not-readable',

@@ -1,8 +1,7 @@
 import type { CaliberValues } from '../record/caliber.ts'
 import { springLine } from '../springs/spring-line.ts'
-import type { StockSpring } from '../springs/stock-spring.ts'
 import { orderedSpring } from '../wording/ordered-spring.ts'
-import type { NewOrderLine } from './order-line.ts'
+import type { NewOrderLine, OrderedSpring } from './order-line.ts'
 
 /** Why this spring was chosen: as the caliber specifies it, in place of that one, or for a caliber that specifies none. */
 type ChosenAs = 'specified' | 'substitute' | 'estimate'
@@ -18,9 +17,12 @@ const noteOf = (as: ChosenAs, values: CaliberValues): string | undefined => {
   return `instead of the specified ${springLine(sizes, 'height-thickness-length')} mm`
 }
 
-/** A line for a spring of the tray or of a supplier's list, chosen for a caliber; it says where it is a substitute or an estimate. */
-export const orderOfStockSpring = (stock: StockSpring, values: CaliberValues, as: ChosenAs): NewOrderLine => {
-  const { tray, supplierRef, heightMm, thicknessMm, lengthMm, barrelMm, end, material } = stock
+/** A spring chosen for a caliber: from the tray or a list by its number, or by its sizes alone where it is yet to be found. */
+type ChosenSpring = OrderedSpring & { readonly supplierRef?: string; readonly tray?: string | undefined }
+
+/** A line for a spring chosen for a caliber; it says where it is a substitute or an estimate. */
+export const orderOfStockSpring = (chosen: ChosenSpring, values: CaliberValues, as: ChosenAs): NewOrderLine => {
+  const { tray, supplierRef, heightMm, thicknessMm, lengthMm, barrelMm, end, material } = chosen
   const spring = {
     heightMm,
     thicknessMm,
@@ -34,7 +36,7 @@ export const orderOfStockSpring = (stock: StockSpring, values: CaliberValues, as
     kind: 'spring',
     what: orderedSpring(spring),
     spring,
-    supplierRef,
+    ...(supplierRef === undefined ? {} : { supplierRef }),
     ...(tray === undefined ? {} : { tray }),
     caliber: { maker: values.maker ?? '', designation: values.designation ?? '' },
     ...(note === undefined ? {} : { note }),

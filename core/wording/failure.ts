@@ -29,6 +29,8 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
     `${text(tray) ? `The tray ${text(tray)}` : 'The tray'} has another spring ${text(ref)} already. Give this one another number, or change the one that is there.`,
   'not-so-many': ({ ref, left, count }) =>
     `${text(count) || 'So many'} of spring ${text(ref)} cannot be booked out: ${left === 0 ? 'none is' : `${text(left)} ${left === 1 ? 'is' : 'are'}`} in stock. Correct the stock first, or book out fewer.`,
+  'nothing-to-book': ({ what }) =>
+    `${text(what) || 'This line'} brings no spring into the tray: it is none, is not received yet, or lies there already.`,
   'later-changes': ({ action, changes }) =>
     `The ${text(action) || 'change'} was not taken back: ${Array.isArray(changes) && changes.length > 1 ? `${changes.length} later changes build` : 'a later change builds'} on it${Array.isArray(changes) && changes.length > 0 ? `, the last of them the ${changes[0]}` : ''}. Take back what came later first.`,
   'already-taken-back': ({ action }) => `The ${text(action) || 'change'} has been taken back already.`,

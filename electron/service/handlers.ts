@@ -20,7 +20,7 @@ import { discardDraft, keepDraft, latestDraft, readDraft } from '../store/draft.
 import { takeBackRevision } from '../store/history.ts'
 import type { Library } from '../store/library.ts'
 import { nearCalibers } from '../store/near.ts'
-import { listOrders, markOrders, removeOrder, saveOrder } from '../store/orders.ts'
+import { bookInOrder, listOrders, markOrders, removeOrder, saveOrder } from '../store/orders.ts'
 import { listRevisions, nextRedo, nextUndo, redoLast, undoLast } from '../store/revisions.ts'
 import { searchCalibers } from '../store/search.ts'
 import { listSources, removeSource, saveSource, usesOfSource } from '../store/sources.ts'
@@ -141,6 +141,7 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
     await removeOrder(library, id)
     return {}
   },
+  'order.book-in': ({ id }) => bookInOrder(library, id),
   'orders.mark': async ({ ids, state }) => {
     await markOrders(library, ids, state)
     return {}

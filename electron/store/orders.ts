@@ -1,9 +1,18 @@
 import { isDeepStrictEqual } from 'node:util'
 import { LignebookError } from '../../core/api/errors.ts'
 import type { OrderLine, OrderState } from '../../core/orders/order-line.ts'
+import { receivedSpring } from '../../core/orders/received-spring.ts'
 import { type Library, rows, write } from './library.ts'
 import { beginRevision } from './revisions.ts'
-import { eraseStock, noteStockChange, orderById, writeOrder } from './stock-changes.ts'
+import {
+  eraseStock,
+  idOfRef,
+  noteStockChange,
+  orderById,
+  springById,
+  writeOrder,
+  writeSpring,
+} from './stock-changes.ts'
 
 export type StoredOrder = OrderLine & { readonly id: number }
 
@@ -62,6 +71,29 @@ export const markOrders = async (library: Library, ids: readonly number[], state
       writeOrder(library, id, after)
       noteStockChange(library, revision, position, { kind: 'order', id, before, after })
     })
+  })
+
+/**
+ * Lays what a line brought into the owner's own tray, and remembers that on the line, as one step; says how many lie
+ * there now.
+ * @throws LignebookError not-found; nothing-to-book where the line brings no spring, or did already
+ */
+export const bookInOrder = async (library: Library, id: number): Promise<{ ref: string; inStock: number }> =>
+  write(library, () => {
+    const before = held(library, id)
+    const spring = receivedSpring(before)
+    if (spring === null) throw new LignebookError('nothing-to-book', { what: before.what })
+    const springId = idOfRef(library, spring)
+    const there = springId === null ? null : springById(library, springId)
+    const inStock = (there?.inStock ?? 0) + before.quantity
+    const laid = { ...(there ?? spring), inStock }
+    const revision = beginRevision(library, `booking in of ${before.quantity} × spring ${spring.supplierRef}`)
+    const saved = writeSpring(library, springId, laid)
+    noteStockChange(library, revision, 0, { kind: 'spring', id: saved, before: there, after: laid })
+    const after = { ...before, bookedIn: true }
+    writeOrder(library, id, after)
+    noteStockChange(library, revision, 1, { kind: 'order', id, before, after })
+    return { ref: spring.supplierRef, inStock }
   })
 
 /** What makes two lines the same one: what is ordered, for what, and when it was put on the list. */

@@ -1,17 +1,9 @@
+import { springProofs } from '../../core/proofs/spring-proofs.ts'
 import { fitSpring } from '../../core/springs/fit.ts'
 import { proofReports } from '../../core/wording/proof-report.ts'
 import { calibersOf } from './calibers-of.ts'
 import { type Command, libraryOption, printJson } from './command.ts'
 import { table } from './table.ts'
-
-/** The proofs that speak of barrel and spring. */
-const springProofs = new Set([
-  'spring-fills-barrel',
-  'spring-length-follows-barrel',
-  'spring-bends-round-arbor',
-  'spring-stands-within-barrel',
-  'going-hours-follow-spring',
-])
 
 const headings = {
   coilsDown: 'Coils let down',
@@ -49,7 +41,8 @@ export const fit: Command = {
       }
     const wrong = calibers.some(({ caliber }) =>
       proofReports(caliber).some(
-        ({ proof, outcome }) => springProofs.has(proof) && (outcome === 'disagrees' || outcome === 'outside-range'),
+        ({ proof, outcome }) =>
+          springProofs.includes(proof) && (outcome === 'disagrees' || outcome === 'outside-range'),
       ),
     )
     const nothing = fits.every(({ maker: _, designation: __, ...figures }) =>

@@ -1,6 +1,8 @@
 import { existsSync, readdirSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { caliberFields } from '../../core/fields/caliber-fields.ts'
 import { proofs } from '../../core/proofs/index.ts'
+import { springProofs } from '../../core/proofs/spring-proofs.ts'
 import { findingSentences } from '../../core/wording/finding-sentence.ts'
 import { projectFolder, readSource } from '../support/source-files.ts'
 
@@ -31,4 +33,11 @@ test.each(proofs.map((proof) => [proof.id, proof] as const))('%s has its line in
 test.each(proofs.map((proof) => [proof.id, proof] as const))('%s has a sentence for every reason', (_id, proof) => {
   expect(proof.reasons.length).toBeGreaterThan(0)
   expect(proof.reasons.filter((reason) => !Object.hasOwn(findingSentences, reason))).toEqual([])
+})
+
+test('the proofs of barrel and mainspring are those that need a figure of theirs', () => {
+  const ofSpring = proofs.filter(({ needs }) =>
+    needs.some((key) => caliberFields[key].group === 'barrel' && caliberFields[key].kind !== 'text'),
+  )
+  expect(springProofs.toSorted()).toEqual(ofSpring.map(({ id }) => id).toSorted())
 })

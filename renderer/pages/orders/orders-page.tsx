@@ -3,8 +3,9 @@ import { type KeyboardEvent, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import { type NewOrderLine, type OrderState, orderStates } from '../../../core/orders/order-line.ts'
 import { groupOrders, orderText, rowsFromOrders } from '../../../core/orders/order-table.ts'
+import { receivedSpring } from '../../../core/orders/received-spring.ts'
 import { springCautions } from '../../../core/wording/spring-cautions.ts'
-import { call, useChange, useOrders } from '../../api/hooks.ts'
+import { useChange, useOrders } from '../../api/hooks.ts'
 import { saveAs } from '../../api/save-as.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
@@ -25,7 +26,7 @@ export const OrdersPage = () => {
   const saving = useChange('order.save')
   const removing = useChange('order.remove')
   const marking = useChange('orders.mark')
-  const savingSpring = useChange('spring.save')
+  const booking = useChange('order.book-in')
   const [chosen, setChosen] = useState<ReadonlySet<number>>(new Set())
   const [adding, setAdding] = useState(false)
   const list = useRef<HTMLDivElement>(null)
@@ -69,26 +70,15 @@ export const OrdersPage = () => {
       },
     )
   }
-  const bookIn = async ({ id, ...line }: Ordered) => {
-    const { spring, supplierRef } = line
-    if (spring === undefined || supplierRef === undefined) return
-    try {
-      const { springs } = await call('springs.all', {})
-      const there = springs.find((other) => other.supplierRef === supplierRef && other.tray === line.tray)
-      const { id: springId, ...held } = there ?? {
-        id: null,
-        supplierRef,
-        ...(line.tray && { tray: line.tray }),
-        ...spring,
-      }
-      const inStock = (there?.inStock ?? 0) + line.quantity
-      await savingSpring.mutateAsync({ id: springId, spring: { ...held, inStock } })
-      await saving.mutateAsync({ id, line: { ...line, bookedIn: true } })
-      say(`Booked into the tray: ${line.quantity} × ${supplierRef}, now ${inStock}. ${springCautions.ring}`)
-    } catch (error) {
-      failed(error)
-    }
-  }
+  const bookIn = ({ id, quantity }: Ordered) =>
+    booking.mutate(
+      { id },
+      {
+        onSuccess: ({ ref, inStock }) =>
+          say(`Booked into your tray: ${quantity} × ${ref}, now ${inStock}. ${springCautions.ring}`),
+        onError: failed,
+      },
+    )
   const choose = (id: number) =>
     setChosen((before) => {
       const next = new Set(before)
@@ -137,11 +127,7 @@ export const OrdersPage = () => {
       setQuantity={(quantity) => change(line, { quantity })}
       setNote={(note) => change(line, { note: note.trim() === '' ? undefined : note.trim() })}
       remove={() => remove(line)}
-      bookIn={
-        line.state === 'received' && line.kind === 'spring' && line.supplierRef !== undefined && !line.bookedIn
-          ? () => void bookIn(line)
-          : undefined
-      }
+      bookIn={receivedSpring(line) === null ? undefined : () => bookIn(line)}
     />
   )
   return (

@@ -44,6 +44,7 @@ export const BarrelBench = ({ caliber: { values: specified }, caliberId }: Sprin
       <h2 id="barrel-bench">Barrel bench</h2>
       <fieldset
         className="bench-fields tried"
+        data-changed={changed}
         aria-label="Sizes to try"
         onKeyDown={walkFields(() => go(`/caliber/${caliberId}`))}
       >

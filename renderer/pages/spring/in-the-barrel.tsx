@@ -8,11 +8,12 @@ import { meanOfReadings } from '../../../core/springs/mean-of-readings.ts'
 import { type LengthWay, lengthWays, observedStrip } from '../../../core/springs/observed-strip.ts'
 import { figure } from '../../../core/wording/figure.ts'
 import { springCautions } from '../../../core/wording/spring-cautions.ts'
-import { endMatchWords, sizeDifference, sizeVerdictWords, stripSentence } from '../../../core/wording/strip-sentence.ts'
+import { stripSentence } from '../../../core/wording/strip-sentence.ts'
 import { BenchField } from '../../components/bench-field.tsx'
 import { say } from '../../components/say.ts'
 import { answerOf, typedField, typedFigure } from '../typed-figure.ts'
 import type { SpringSectionProps } from './section-props.ts'
+import { StripTable } from './strip-table.tsx'
 
 const ways: Readonly<Record<LengthWay, string>> = {
   'laid-out': 'laid out along a rule',
@@ -21,8 +22,6 @@ const ways: Readonly<Record<LengthWay, string>> = {
 }
 const ends = Object.entries(caliberFields.springEnd.choices) as [SpringEnd, string][]
 const blank = { height: '', thickness: '', length: '', mass: '', coils: '', pack: '' }
-const shown = (value: number | null, decimals: number, unit: string) =>
-  value === null ? '–' : `${figure(value, decimals)}\u202f${unit}`
 
 /** What lies in the barrel beside what the maker specified: size by size, and what it does. */
 export const InTheBarrel = ({ caliber: { values } }: SpringSectionProps) => {
@@ -81,7 +80,6 @@ export const InTheBarrel = ({ caliber: { values } }: SpringSectionProps) => {
       () => say('Copied as bench observations.'),
       () => say('It could not be copied.'),
     )
-  const ofEnd = endMatchWords[compared.end]
   return (
     <section className="in-the-barrel" aria-labelledby="in-the-barrel">
       <h2 id="in-the-barrel">What is in the barrel?</h2>
@@ -175,55 +173,7 @@ export const InTheBarrel = ({ caliber: { values } }: SpringSectionProps) => {
       </p>
       {measured && (
         <>
-          <table className="strip-sizes">
-            <thead>
-              <tr>
-                <th scope="col">Size</th>
-                <th scope="col">Specified</th>
-                <th scope="col">Measured</th>
-                <th scope="col">Off by</th>
-                <th scope="col">Verdict</th>
-              </tr>
-            </thead>
-            <tbody>
-              {(['height', 'thickness', 'length'] as const).map((name) => {
-                const { specified, measured: found, difference, verdict } = compared[name]
-                const { mark, word } = sizeVerdictWords(name, verdict)
-                return (
-                  <tr key={name}>
-                    <th scope="row">{name}</th>
-                    <td>{shown(specified, 4, 'mm')}</td>
-                    <td>{shown(found, 4, 'mm')}</td>
-                    <td>{sizeDifference(name, difference)}</td>
-                    <td>
-                      {mark} {word}
-                    </td>
-                  </tr>
-                )
-              })}
-              <tr>
-                <th scope="row">end</th>
-                <td>{values.springEnd === undefined ? '–' : caliberFields.springEnd.choices[values.springEnd]}</td>
-                <td>{end === '' ? '–' : caliberFields.springEnd.choices[end]}</td>
-                <td />
-                <td>{end === '' ? '○ not looked at' : `${ofEnd.mark} ${ofEnd.word}`}</td>
-              </tr>
-              <tr>
-                <th scope="row">theoretical turns</th>
-                <td>{shown(compared.specified.turns, 2, '')}</td>
-                <td>{shown(compared.found.turns, 2, '')}</td>
-                <td />
-                <td />
-              </tr>
-              <tr>
-                <th scope="row">hours</th>
-                <td>{shown(compared.specified.hours, 1, 'h')}</td>
-                <td>{shown(compared.found.hours, 1, 'h')}</td>
-                <td />
-                <td />
-              </tr>
-            </tbody>
-          </table>
+          <StripTable compared={compared} specifiedEnd={values.springEnd} end={end === '' ? undefined : end} />
           <p className="actions">
             <button type="button" className="plain-button" onClick={() => void copy()}>
               Copy as bench observations

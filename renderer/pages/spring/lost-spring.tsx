@@ -132,7 +132,6 @@ export const LostSpring = ({ caliber: { values: stated }, name }: SpringSectionP
               <OrderButton
                 line={orderOfStockSpring(
                   {
-                    supplierRef: 'to be found',
                     heightMm: estimate.heightMm,
                     thicknessMm: estimate.thicknessMm,
                     lengthMm: Math.round(estimate.lengthMm),

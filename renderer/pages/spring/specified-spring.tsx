@@ -1,12 +1,15 @@
 import { Link } from 'wouter'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
+import { orderOfSpring } from '../../../core/orders/order-of-spring.ts'
+import { springProofs } from '../../../core/proofs/spring-proofs.ts'
 import { originOf } from '../../../core/record/inherit.ts'
 import { springLine } from '../../../core/springs/spring-line.ts'
 import type { ProofReport } from '../../../core/wording/proof-report.ts'
 import { proofTitle } from '../../../core/wording/proof-title.ts'
 import { springCautions } from '../../../core/wording/spring-cautions.ts'
 import { MissingValue } from '../../components/missing-value.tsx'
+import { OrderButton } from '../../components/order-button.tsx'
 import { OutcomeMark } from '../../components/outcome-mark.tsx'
 import { shownAs, shownWord } from '../../components/shown-as.ts'
 import { ValueCell } from '../../components/value-cell.tsx'
@@ -23,15 +26,6 @@ const fields = [
   'springMaterial',
   'springGauge',
 ] as const satisfies readonly CaliberFieldKey[]
-
-/** The proofs that speak of spring and barrel. */
-const springProofs = [
-  'spring-fills-barrel',
-  'spring-length-follows-barrel',
-  'spring-stands-within-barrel',
-  'spring-bends-round-arbor',
-  'going-hours-follow-spring',
-]
 
 const heroFields = [
   ['springHeightMm', 'heightMm'],
@@ -52,6 +46,7 @@ export const SpecifiedSpring = ({ caliber, name, caliberId, reports, sources }: 
     thicknessMm: values.springThicknessMm,
     lengthMm: values.springLengthMm,
   }
+  const order = orderOfSpring(caliber, (key) => sources.find((source) => source.key === key)?.title ?? key)
   const [...parts] = springLine(sizes, 'height-thickness-length').split(' × ')
   return (
     <section className="specified-spring" aria-labelledby="specified">
@@ -67,6 +62,11 @@ export const SpecifiedSpring = ({ caliber, name, caliberId, reports, sources }: 
       </p>
       <p className="order-caution">{springCautions.order}</p>
       <CopySpring values={values} name={name} />
+      {order && (
+        <p className="actions copy">
+          <OrderButton line={order} />
+        </p>
+      )}
       <div className="specified-columns">
         <dl>
           {fields.map((field) => (

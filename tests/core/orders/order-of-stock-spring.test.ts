@@ -33,3 +33,9 @@ it('says that an estimate is one, and nothing of a spring as specified', () => {
   expect(orderOfStockSpring(stock, values, 'estimate').note).toBe('estimated, not specified')
   expect(orderOfStockSpring(stock, values, 'specified').note).toBeUndefined()
 })
+
+it('names no number for a spring that is yet to be found', () => {
+  const line = orderOfStockSpring({ heightMm: 1.5, thicknessMm: 0.105, lengthMm: 360 }, values, 'estimate')
+  expect(line).not.toHaveProperty('supplierRef')
+  expect(line).toMatchObject({ what: '1.50 × 0.105 × 360 mm', note: 'estimated, not specified' })
+})

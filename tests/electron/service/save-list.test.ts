@@ -46,6 +46,10 @@ test('springs and lines to order are entered, used and removed through their cal
     ),
   )
   expect(kinds).toEqual(['orderId', 'orderId', 'springId', 'springId', 'springId'])
+  await library.call('orders.mark', { ids: [order.id], state: 'received' })
+  await expect(library.call('order.book-in', { id: order.id })).rejects.toMatchObject({
+    failure: { code: 'nothing-to-book' },
+  })
   await library.call('order.remove', { id: order.id })
   expect((await library.call('orders.list', {})).orders).toEqual([])
 })

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import type { OrderLine } from '../../../core/orders/order-line.ts'
 import {
+  bookInOrder,
   bringInOrders,
   foreseeOrders,
   listOrders,
@@ -9,6 +10,7 @@ import {
   saveOrder,
 } from '../../../electron/store/orders.ts'
 import { beginRevision, nextUndo, redoLast, undoLast } from '../../../electron/store/revisions.ts'
+import { allSprings, saveSpring } from '../../../electron/store/springs.ts'
 import { temporaryLibrary } from '../../support/temporary-library.ts'
 
 const line = (what: string, more: Partial<OrderLine> = {}): OrderLine => ({
@@ -75,4 +77,39 @@ test('lines of a file come in beside those there are, each once', async () => {
   bringInOrders(library, beginRevision(library, 'import of all.json'), incoming, 0)
   expect(foreseeOrders(library, incoming)).toEqual({ added: 0, updated: 0, unchanged: 2 })
   expect((await listOrders(library)).map(({ id: _, ...rest }) => rest)).toEqual(incoming)
+})
+
+test('what was received is laid into the own tray and remembered on its line, as one step', async () => {
+  const library = await temporaryLibrary()
+  const spring = { heightMm: 1.5, thicknessMm: 0.105, lengthMm: 360 }
+  await saveSpring(library, null, { ...spring, supplierRef: 'SA 150', tray: 'Sarelle', price: '9 €' })
+  const own = await saveSpring(library, null, { ...spring, supplierRef: 'SA 150', note: 'in its ring', inStock: 1 })
+  const received = line('1.50 × 0.105 × 360 mm', {
+    spring,
+    supplierRef: 'SA 150',
+    tray: 'Sarelle',
+    quantity: 3,
+    state: 'received',
+  })
+  const id = await saveOrder(library, null, received)
+  expect(await bookInOrder(library, id)).toEqual({ ref: 'SA 150', inStock: 4 })
+  const stock = async () => (await allSprings(library)).map(({ id: at, inStock }) => [at === own, inStock])
+  expect(await stock()).toEqual([
+    [true, 4],
+    [false, undefined],
+  ])
+  await expect(bookInOrder(library, id)).rejects.toMatchObject({ failure: { code: 'nothing-to-book' } })
+  await undoLast(library)
+  expect(await stock()).toEqual([
+    [true, 1],
+    [false, undefined],
+  ])
+  expect((await listOrders(library))[0]?.bookedIn).toBeUndefined()
+})
+
+test('a spring that was ordered without a number lies in the tray under its sizes', async () => {
+  const library = await temporaryLibrary()
+  const spring = { heightMm: 1.5, thicknessMm: 0.105, lengthMm: 360 }
+  const id = await saveOrder(library, null, line('1.50 × 0.105 × 360 mm', { spring, state: 'received' }))
+  expect(await bookInOrder(library, id)).toEqual({ ref: '1.50 × 0.105 × 360 × –', inStock: 1 })
 })
