@@ -92,17 +92,17 @@ const Report = ({ report, linkTo, keepOverrule }: ReportProps) => {
           )}
         </h3>
         {waits && missing.length > 0 ? null : <p className="message">{message}</p>}
+        {hints.map((hint) => (
+          <p className="proof-hint" key={hint}>
+            A misprint? {hint}
+          </p>
+        ))}
         {overruled !== null && <OverruleLine overruled={overruled} />}
         {outcome === 'agrees' ? (
           <AgreedWorking report={report} />
         ) : (
           working.map((step) => <Working key={step.formula} step={step} />)
         )}
-        {hints.map((hint) => (
-          <p className="proof-hint" key={hint}>
-            A misprint? {hint}
-          </p>
-        ))}
         {keys.length > 0 && (
           <p className="proof-fields">
             {waits ? 'Needs ' : null}

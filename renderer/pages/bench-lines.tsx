@@ -67,7 +67,7 @@ export const SpringLine = ({ id, name, caliber, sources }: SpringLineProps) => {
         <span className="bench-links">
           <Link href={`/caliber/${id}/spring`}>Spring bench</Link>
         </span>
-        {order && <OrderButton line={order} />}
+        {order && <OrderButton line={order} label="Order" />}
       </div>
     </div>
   )

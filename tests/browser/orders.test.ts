@@ -22,9 +22,10 @@ inChromium('the order list', ({ open }) => {
     const { page, host } = await open({ demo: true })
     const client = createClient(host.dispatch)
     await openCaliber(page, host, '17-220')
-    await page.getByRole('button', { name: 'Put on the order list' }).first().click()
+    await page.getByRole('button', { name: /^Order: Put 2\.40 × 0\.18 × 430 mm/ }).click()
     await page.getByText(/^Put on the order list: /).waitFor()
     await page
+      .locator('table')
       .getByRole('button', { name: /^Order: / })
       .first()
       .click()

@@ -43,6 +43,17 @@ const openCaliber = async (page: Page, words: string) => {
   await context.close()
 }
 {
+  const [context, page] = await open('light', 1280, 1000)
+  await page.getByText('Verrin').first().waitFor()
+  await openCaliber(page, '17-220')
+  await page.keyboard.press('s')
+  await page.locator('.spring-substitutes .tray-line').first().waitFor()
+  await page.evaluate(() => document.getElementById('barrel-bench')?.scrollIntoView())
+  await page.waitForTimeout(300)
+  await picture(page, 'spring-day')
+  await context.close()
+}
+{
   const [context, page] = await open('dark')
   await page.getByText('Verrin').first().waitFor()
   await page.keyboard.press('/')
