@@ -5,7 +5,9 @@ it('knows the eight rates of now, and older ones with their print', () => {
   expect(knownRates.filter(({ of }) => of === 'now').map(({ beatRateVph }) => beatRateVph)).toEqual([
     14400, 16200, 18000, 19800, 21600, 25200, 28800, 36000,
   ])
-  for (const { of, source } of knownRates) if (of === 'old') expect(source).toMatch(/\(A\)$/)
+  for (const { of, grade } of knownRates) if (of === 'old') expect(grade).toBe('A')
+  // A person is told the book and the page, not how it was looked up.
+  for (const { source } of knownRates) expect(source).not.toMatch(/\([A-D]\)/)
 })
 
 it('names every rate once', () => {
