@@ -2,7 +2,6 @@ import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { inChromium } from './support/in-chromium.ts'
 import { keyboardOf } from './support/keyboard.ts'
-import { startKillableHost } from './support/killable-host.ts'
 
 /** A made-up caliber as a handbook would print it; the third wheel is misprinted at first. */
 const typed: readonly (readonly [cell: string, keys: string])[] = [
@@ -94,7 +93,7 @@ const findByWords = async (page: Page, words: string) => {
   return page.locator('[aria-selected="true"]', { hasText: '17-430' }).locator('.why')
 }
 
-inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
+inChromium('entering a caliber', ({ open, visit, serve, serveKillable, newFile }) => {
   test('by keyboard alone: the wrong third wheel is caught while typing, and the caliber found again after a new start', async () => {
     const file = newFile()
     const first = await serve(file, { demo: true })
@@ -200,27 +199,20 @@ inChromium('entering a caliber', ({ open, visit, serve, newFile }) => {
   test('a host killed in the middle of typing costs at most the last key stroke', async () => {
     const file = newFile()
     const text = 'Brandsma und Soehne am Wehr zu Vaucourbe'
-    const first = await startKillableHost(file)
-    try {
-      const page = await visit(first.address, { awaited: /ERR_CONNECTION|Failed to load/ })
-      await newForm(page)
-      await page.keyboard.type(text, { delay: 60 })
-      await first.kill()
-      // The window says what it can no longer do, and goes on taking what is typed.
-      await page.keyboard.type('.')
-      await page.getByText('Draft not kept in the library: it cannot be reached. It is safe in this window').waitFor()
-      expect(await cell(page, 'maker').inputValue()).toBe(`${text}.`)
-    } finally {
-      await first.kill()
-    }
-    const second = await startKillableHost(file)
-    try {
-      const again = await visit(second.address)
-      await newForm(again)
-      expect([text, text.slice(0, -1)]).toContain(await cell(again, 'maker').inputValue())
-    } finally {
-      await second.kill()
-    }
+    const first = await serveKillable(file)
+    const page = await visit(first.address, { awaited: /ERR_CONNECTION|Failed to load/ })
+    await newForm(page)
+    await page.keyboard.type(text, { delay: 60 })
+    await first.kill()
+    // The window says what it can no longer do, and goes on taking what is typed.
+    await page.keyboard.type('.')
+    await page.getByText('Draft not kept in the library: it cannot be reached. It is safe in this window').waitFor()
+    expect(await cell(page, 'maker').inputValue()).toBe(`${text}.`)
+
+    const second = await serveKillable(file)
+    const again = await visit(second.address)
+    await newForm(again)
+    expect([text, text.slice(0, -1)]).toContain(await cell(again, 'maker').inputValue())
   })
 
   test('what cannot be read is not saved, is listed with the way to each field, and is not lost', async () => {

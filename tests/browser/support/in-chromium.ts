@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect } from 'vitest'
+import { type KillableHost, startKillableHost } from './killable-host.ts'
 import { leftOut, openPage, type ServedLibrary, serveLibrary, startChromium } from './lignebook-in-chromium.ts'
 
 export interface Opened {
@@ -16,6 +17,8 @@ export interface Stage {
   /** A library file of this test alone, not yet there. */
   readonly newFile: () => string
   readonly serve: (file: string, options?: { demo?: boolean }) => Promise<ServedLibrary>
+  /** A host in a process of its own; a page opened after it is closed before it. */
+  readonly serveKillable: (file: string) => Promise<KillableHost>
   /** The page at an address, usable; an error on it fails the test unless errors are `awaited`. */
   readonly visit: (address: string, options?: BrowserContextOptions & { awaited?: RegExp }) => Promise<Page>
   /** A fresh library and its page. */
@@ -67,6 +70,11 @@ export const inChromium = (title: string, tests: (stage: Stage) => void, args: r
       putAway.push(close)
       return { ...host, close }
     }
+    const serveKillable: Stage['serveKillable'] = async (file) => {
+      const host = await startKillableHost(file)
+      putAway.push(host.kill)
+      return host
+    }
     const visit: Stage['visit'] = async (address, { awaited, ...options } = {}) => {
       const context = await browser().newContext({ viewport: { width: 1280, height: 800 }, ...options })
       putAway.push(() => context.close())
@@ -80,6 +88,6 @@ export const inChromium = (title: string, tests: (stage: Stage) => void, args: r
       const page = await visit(host.newAddress(), options)
       return { host, page }
     }
-    tests({ browser, newFile, serve, visit, open })
+    tests({ browser, newFile, serve, serveKillable, visit, open })
   })
 }
