@@ -9,9 +9,9 @@ import './base.css'
 import './frame.css'
 import '../components/components.css'
 import '../drawings/drawings.css'
-import '../pages/calibers-page.css'
-import '../pages/caliber-page.css'
-import '../pages/import-page.css'
+import '../pages/calibers/calibers-page.css'
+import '../pages/caliber/caliber-page.css'
+import '../pages/import/import-page.css'
 import './print.css'
 
 const queries = new QueryClient({

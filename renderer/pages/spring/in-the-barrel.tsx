@@ -11,7 +11,7 @@ import { springCautions } from '../../../core/wording/spring-cautions.ts'
 import { stripSentence } from '../../../core/wording/strip-sentence.ts'
 import { BenchField } from '../../components/bench-field.tsx'
 import { say } from '../../components/say.ts'
-import { answerOf, typedField, typedFigure } from '../typed-figure.ts'
+import { answerOf, typedField, typedFigure } from '../../components/typed-figure.ts'
 import type { SpringSectionProps } from './section-props.ts'
 import { StripTable } from './strip-table.tsx'
 

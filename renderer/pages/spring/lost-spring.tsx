@@ -10,7 +10,7 @@ import { figure } from '../../../core/wording/figure.ts'
 import { lostSpringCaution, lostSpringRemark } from '../../../core/wording/lost-spring-remark.ts'
 import { BenchField } from '../../components/bench-field.tsx'
 import { OrderButton } from '../../components/order-button.tsx'
-import { answerOf, typedField, typedFigure } from '../typed-figure.ts'
+import { answerOf, typedField, typedFigure } from '../../components/typed-figure.ts'
 import type { SpringSectionProps } from './section-props.ts'
 import { TrayRanking } from './tray-ranking.tsx'
 

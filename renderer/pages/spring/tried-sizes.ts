@@ -1,6 +1,6 @@
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
-import { type TypedFigure, typedField } from '../typed-figure.ts'
+import { type TypedFigure, typedField } from '../../components/typed-figure.ts'
 
 /** The sizes that can be tried at the bench. */
 export const triedKeys = [
