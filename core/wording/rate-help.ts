@@ -7,8 +7,8 @@ import { figure } from './figure.ts'
 /** The names of the forms of a rate. */
 export const rateFormNames: Readonly<Record<RateLine['form'], string>> = {
   hertz: 'Frequency',
-  'beats-a-second': 'Beats',
-  'beats-a-minute': 'Beats',
+  'beats-a-second': 'Beats a second',
+  'beats-a-minute': 'Beats a minute',
   vibration: 'Time of a vibration',
   oscillation: 'Time of an oscillation',
 }

@@ -140,16 +140,16 @@ const Read = ({ id, at, entry, sources }: ReadProps) => {
           <BarrelSection values={values} />
         </div>
         <ProofList reports={reports} linkTo={linkTo} overrules={entry.overrules ?? none} keepOverrule={keepOverrule} />
+        <CaliberGroups
+          id={id}
+          at={at}
+          entry={entry}
+          caliber={caliber}
+          problems={problems}
+          reports={reports}
+          sources={sources}
+        />
       </div>
-      <CaliberGroups
-        id={id}
-        at={at}
-        entry={entry}
-        caliber={caliber}
-        problems={problems}
-        reports={reports}
-        sources={sources}
-      />
       <CaliberLists
         id={id}
         lists={caliber.lists}
