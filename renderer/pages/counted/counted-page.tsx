@@ -71,7 +71,7 @@ const Counts = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
   const hasSeconds = values.secondsDisplay !== undefined && values.secondsDisplay !== 'none'
   return (
     <article className="counted-page" ref={page} onKeyDown={walkFields(() => go(`/caliber/${id}`))}>
-      <header className="counted-head">
+      <header className="page-head">
         <h1>Counted on the bench</h1>
         <p>
           <Link href={`/caliber/${id}`}>

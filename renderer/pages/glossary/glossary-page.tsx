@@ -126,7 +126,7 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
 
   return (
     <article ref={page} className="glossary" onKeyDown={walk}>
-      <header className="glossary-head">
+      <header className="page-head">
         <h1>Glossary</h1>
         <div className="search">
           <input
@@ -148,9 +148,11 @@ export const GlossaryPage = ({ termKey }: { termKey?: string | undefined }) => {
             : `${found.length} of ${terms.length} words and ${foundProofs.length} of ${proofs.length} proofs found`}
         </p>
         {from !== '' && (
-          <button type="button" className="plain-button" onClick={leave}>
-            Back to the form <kbd>Esc</kbd>
-          </button>
+          <p className="head-actions">
+            <button type="button" className="plain-button" onClick={leave}>
+              Back to the form <kbd>Esc</kbd>
+            </button>
+          </p>
         )}
       </header>
       {found.length + foundProofs.length === 0 && (

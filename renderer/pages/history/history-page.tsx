@@ -69,7 +69,7 @@ export const HistoryPage = ({ open }: { open: number | undefined }) => {
 
   return (
     <article className="history">
-      <header className="history-head">
+      <header className="page-head">
         <h1>History</h1>
         <p className="quiet">Every change, latest first. Open one to see what it changed.</p>
       </header>

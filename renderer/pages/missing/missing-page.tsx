@@ -64,7 +64,7 @@ const Found = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
   const { beatRateVph, secondsDisplay } = values
   return (
     <article className="missing-page">
-      <header className="missing-head">
+      <header className="page-head">
         <h1>Missing counts</h1>
         <p>
           <Link href={`/caliber/${id}`}>{name}</Link>

@@ -132,7 +132,7 @@ export const OrdersPage = () => {
   )
   return (
     <article className="orders">
-      <header className="orders-head">
+      <header className="page-head">
         <h1>Order list</h1>
         <p className="quiet order-date">{today()}</p>
         <p className="head-actions">

@@ -82,10 +82,10 @@ export const ProofsPage = () => {
   const clean = run.state === 'done' && lines.length === 0 && !empty
   return (
     <article ref={page} className="sheet-page">
-      <header className="sheet-head">
+      <header className="page-head">
         <h1>Proofs</h1>
         <p className="sheet-on-paper">{today()}</p>
-        <p className="actions">
+        <p className="head-actions">
           {running ? (
             <button type="button" className="plain-button" onClick={stopSheet}>
               Stop

@@ -58,7 +58,7 @@ const Help = ({ start, caliber }: { start: Start; caliber?: { readonly id: numbe
 
   return (
     <article className="rate-page" ref={page} onKeyDown={walkFields(() => go(back))}>
-      <header className="rate-head">
+      <header className="page-head">
         <h1>Rate and amplitude</h1>
         {caliber && (
           <p>

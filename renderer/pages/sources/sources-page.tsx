@@ -111,12 +111,14 @@ export const SourcesPage = () => {
 
   return (
     <article className="sources">
-      <header className="sources-head">
+      <header className="page-head">
         <h1>Sources</h1>
         <p className="quiet">Handbooks, sheets and own measurements that the values come from.</p>
-        <button type="button" className="plain-button" onClick={add}>
-          Add a source <kbd>A</kbd>
-        </button>
+        <p className="head-actions">
+          <button type="button" className="plain-button" onClick={add}>
+            Add a source <kbd>A</kbd>
+          </button>
+        </p>
       </header>
       {sources.error && (
         <p className="notice" role="alert">

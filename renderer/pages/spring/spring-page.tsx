@@ -36,7 +36,7 @@ const Bench = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
   const section = { caliber, name, caliberId: id }
   return (
     <article className="spring-page">
-      <header className="spring-head">
+      <header className="page-head">
         <h1>Spring of {name}</h1>
         <p className="head-actions">
           <Link href={place} className="plain-button">
