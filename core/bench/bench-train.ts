@@ -50,13 +50,7 @@ export const benchTrain = (
   const handTurns = (now: CaliberValues): Fraction | null => {
     const counts = toHand && stageCounts(now, toHand)
     if (!counts) return null
-    const { sweepDriver, sweepPinion } = now
-    const sweep = known.secondsDisplay === 'centre-indirect'
-    if (sweep && (sweepDriver === undefined || sweepPinion === undefined)) return null
-    const ratio =
-      sweep && sweepDriver !== undefined && sweepPinion !== undefined
-        ? gearRatio([...counts.wheels, sweepDriver], [...counts.pinions, sweepPinion])
-        : gearRatio(counts.wheels, counts.pinions)
+    const ratio = gearRatio(counts.wheels, counts.pinions)
     return hours === undefined ? ratio : ratio.div(hours)
   }
 

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js'
 import type { CaliberValues } from '../record/caliber.ts'
 import { hasFourthArbor } from './fourth-arbor.ts'
 import { gearRatio } from './gear-ratio.ts'
-import { type Stage, stagesFromCentre, stagesToCentre, type TrainArbor } from './train-stages.ts'
+import { stagesFromCentre, stagesToCentre, type TrainArbor, thirdToSweep } from './train-stages.ts'
 
 /** An arbor with its counts as stated and its speed where the counts from the centre to it are all stated. */
 export interface Arbor {
@@ -59,12 +59,10 @@ export const goingTrain = (values: CaliberValues, exactHoursPerCentreTurn?: Frac
     (values.hoursPerCentreTurn === undefined ? new Fraction(1) : new Fraction(values.hoursPerCentreTurn))
   const before = stagesToCentre(values)
   const after = stagesFromCentre(values, hasFourthArbor(values) !== false)
-  const meshes = [...before, ...after].map(({ driver, driven, wheel, pinion }: Stage) =>
+  const sweep = values.sweepDriver === undefined && values.sweepPinion === undefined ? [] : [thirdToSweep]
+  const meshes = [...before, ...after, ...sweep].map(({ driver, driven, wheel, pinion }) =>
     meshOf(driver, driven, values[wheel], values[pinion]),
   )
-  if (values.sweepDriver !== undefined || values.sweepPinion !== undefined) {
-    meshes.push(meshOf('third', 'sweep', values.sweepDriver, values.sweepPinion))
-  }
 
   const speeds = new Map<Arbor['arbor'], Fraction | null>([['centre', hours.inverse()]])
   for (const { driver, driven, ratio } of meshes.slice(0, before.length).reverse()) {

@@ -4,7 +4,7 @@ import type { CaliberValues } from '../record/caliber.ts'
 /** The arbors of a going train in the order of the power flow. */
 export type TrainArbor = 'barrel' | 'intermediate' | 'centre' | 'third' | 'fourth' | 'fifth' | 'escape'
 
-/** The wheel on each arbor that drives the next. */
+/** The wheel on each arbor that drives the next in the power flow. */
 const wheelKeys = {
   barrel: 'barrelTeeth',
   intermediate: 'intermediateWheel',
@@ -22,13 +22,14 @@ const pinionKeys = {
   fourth: 'fourthPinion',
   fifth: 'fifthPinion',
   escape: 'escapePinion',
-} as const satisfies Partial<Record<TrainArbor, CaliberFieldKey>>
+  sweep: 'sweepPinion',
+} as const satisfies Partial<Record<TrainArbor | 'sweep', CaliberFieldKey>>
 
-/** One pair of a train: a wheel that drives the pinion of the next arbor. */
+/** One pair of a train: a wheel that drives the pinion of another arbor. */
 export interface Stage {
   readonly driver: keyof typeof wheelKeys
   readonly driven: keyof typeof pinionKeys
-  readonly wheel: (typeof wheelKeys)[keyof typeof wheelKeys]
+  readonly wheel: (typeof wheelKeys)[keyof typeof wheelKeys] | 'sweepDriver'
   readonly pinion: (typeof pinionKeys)[keyof typeof pinionKeys]
 }
 
@@ -51,6 +52,9 @@ const chains = {
 
 const toCentre: readonly Stage[] = [stage('barrel', 'centre')]
 const toCentreByIntermediate: readonly Stage[] = [stage('barrel', 'intermediate'), stage('intermediate', 'centre')]
+
+/** The pair that drives an indirect sweep seconds hand, beside the power flow. */
+export const thirdToSweep: Stage = { driver: 'third', driven: 'sweep', wheel: 'sweepDriver', pinion: 'sweepPinion' }
 
 /**
  * The pairs from the centre wheel to the escape pinion. The fifth arbor is there where either of its counts is stated.

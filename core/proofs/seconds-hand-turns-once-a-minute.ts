@@ -1,26 +1,22 @@
 import { hasFourthArbor } from '../formulas/fourth-arbor.ts'
 import { gearRatio } from '../formulas/gear-ratio.ts'
-import { missingCounts, type Stage, stageCounts, stagesFromCentre } from '../formulas/train-stages.ts'
+import { missingCounts, type Stage, stageCounts, stagesFromCentre, thirdToSweep } from '../formulas/train-stages.ts'
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { defineProof } from './define-proof.ts'
 import { asWritten, exactValue } from './exact-value.ts'
 import { countsWhere, fractionsOf } from './train-working.ts'
 
-/** The pairs from the centre to the arbor that carries the hand: the fourth, or the escape arbor where there is no fourth. */
+/**
+ * The pairs from the centre to the arbor that carries the hand: the fourth, the escape arbor where there is no fourth, or
+ * the sweep pinion driven from the third.
+ */
 export const stagesToHand = (values: CaliberValues): readonly Stage[] => {
   const fourth = hasFourthArbor(values) !== false
   const stages = stagesFromCentre(values, fourth)
-  if (values.secondsDisplay === 'centre-indirect') return stages.slice(0, 1)
+  if (values.secondsDisplay === 'centre-indirect') return [...stages.slice(0, 1), thirdToSweep]
   return fourth ? stages.slice(0, 2) : stages
 }
-
-const needed = (values: CaliberValues): ReturnType<typeof missingCounts> =>
-  values.secondsDisplay === 'centre-indirect'
-    ? [
-        ...missingCounts(values, stagesToHand(values)),
-        ...(['sweepDriver', 'sweepPinion'] as const).filter((key) => values[key] === undefined),
-      ]
-    : missingCounts(values, stagesToHand(values))
 
 const trainKeys = [
   'centreWheel',
@@ -55,48 +51,36 @@ export const secondsHandTurnsOnceAMinute = defineProof({
     'the third arbor (indirect), or on the escape arbor of a train without a fourth.',
   reasons: ['seconds-true', 'seconds-false'],
   appliesTo: (values) => values.secondsDisplay !== 'none',
-  missingBesides: (values) => {
-    if (values.secondsDisplay === undefined) return []
-    const missing = needed(values)
-    return trainKeys.filter((key) => missing.includes(key))
-  },
   judge: (values, { readings }) => {
     const stages = stagesToHand(values)
     const counts = stageCounts(values, stages)
-    if (counts === null) return { outcome: 'cannot-check', missing: needed(values) }
-    const { sweepDriver, sweepPinion, hoursPerCentreTurn: centre } = values
-    const sweep = values.secondsDisplay === 'centre-indirect'
-    if (sweep && (sweepDriver === undefined || sweepPinion === undefined)) {
-      return { outcome: 'cannot-check', missing: needed(values) }
-    }
-    const driven = sweep && sweepDriver !== undefined && sweepPinion !== undefined
-    const wheels = driven ? [...counts.wheels, sweepDriver] : counts.wheels
-    const pinions = driven ? [...counts.pinions, sweepPinion] : counts.pinions
+    if (counts === null) return { outcome: 'cannot-check', missing: missingCounts(values, stages) }
+    const { wheels, pinions } = counts
+    const { hoursPerCentreTurn: centre } = values
     const hours = centre === undefined ? undefined : exactValue(readings, 'hoursPerCentreTurn', centre)
     const ratio = gearRatio(wheels, pinions)
     const exact = hours === undefined ? ratio : ratio.div(hours)
     const found = exact.valueOf()
-    const agrees = exact.n === 60n && exact.d === 1n
+    const agrees = exact.equals(60)
     return {
       outcome: agrees ? 'agrees' : 'disagrees',
       stated: 60,
       found,
       unit: 'turns an hour',
-      difference: agrees ? 0 : found - 60,
+      difference: plain(found - 60),
       allowed: 0,
       working: [
         {
           formula: `${fractionsOf(wheels, pinions)}${hours === undefined ? '' : ` ÷ ${hours.toFraction(true)}`}`,
           where: {
             ...countsWhere(values, stages),
-            ...(driven ? { sweepDriver, sweepPinion } : {}),
             ...(centre === undefined ? {} : { hoursPerCentreTurn: centre }),
           },
           gives: asWritten(exact),
         },
       ],
       reason: agrees ? 'seconds-true' : 'seconds-false',
-      details: { arbor: sweep ? 'sweep' : (stages.at(-1)?.driven ?? 'fourth'), found: asWritten(exact) },
+      details: { arbor: stages.at(-1)?.driven ?? 'fourth', found: asWritten(exact) },
     }
   },
 })
