@@ -8,6 +8,7 @@ export type OutsideRangeCode =
   | 'lift-outlasts-vibration'
   | 'swing-within-lift'
   | 'no-usual-lift'
+  | 'pivot-fills-hole'
 
 /** Thrown by a formula for figures outside its validity; the runner of the proofs turns it into an outcome. */
 export class OutsideRange extends Error {

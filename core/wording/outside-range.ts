@@ -33,6 +33,9 @@ const benchFigures: Readonly<Record<string, string>> = {
   moduleMm: 'module',
   teeth: 'count of teeth',
   handsTurn: 'turn of the hands',
+  holeMm: 'hole',
+  pivotMm: 'pivot',
+  cylinderMm: 'body of the cylinder',
 }
 const nameOf = (field: string) => benchFigures[field] ?? labelOf(field).toLowerCase()
 
@@ -57,6 +60,8 @@ const sentences: Readonly<Record<OutsideRangeCode, (details: Details) => string>
   'no-usual-lift': (d) =>
     `What lift angle is usual for this escapement was not to be had in print, so the ${shown(d, 'liftAngleDeg')}° are neither ` +
     'confirmed nor doubted.',
+  'pivot-fills-hole': (d) =>
+    `A pivot of ${figure(Number(d.pivotMm), 4)} mm does not go into a hole of ${figure(Number(d.holeMm), 4)} mm. Measure both again.`,
 }
 
 /** Why a proof's figures lie outside the range of its formula, in plain words. */

@@ -11,3 +11,4 @@ export const playtner = 'H. R. Playtner, An Analysis of the Lever Escapement, 19
 export const beckett = 'E. Beckett, A Rudimentary Treatise on Clocks, Watches, and Bells, 8th ed., 1903'
 export const cunynghame = 'H. H. Cunynghame, Time and Clocks, 1906'
 export const dietzschold = 'C. Dietzschold, Die Turmuhren (year from memory, 1894)'
+export const kleinlein = 'W. J. Kleinlein, Rules and Practice for Adjusting Watches, 1920'
