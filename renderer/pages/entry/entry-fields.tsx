@@ -1,4 +1,4 @@
-import { type Dispatch, type KeyboardEvent, memo, useMemo } from 'react'
+import { type Dispatch, memo, useMemo } from 'react'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import { type CaliberFieldKey, caliberFields } from '../../../core/fields/caliber-fields.ts'
 import type { ListKey } from '../../../core/fields/list-fields.ts'
@@ -12,7 +12,6 @@ import type { FoundProblem } from './entry-problems.ts'
 import { type EntryAction, type EntryState, isName, unitsUnder } from './entry-state.ts'
 import { FieldRow } from './field-row.tsx'
 import { formSections } from './form-sections.ts'
-import { walk } from './form-walk.ts'
 import { ListEditor } from './list-editor.tsx'
 import { NearNamed } from './near-named.tsx'
 import type { ProofMark } from './proof-marks.ts'
@@ -39,17 +38,6 @@ const inheritedText = (family: Caliber, key: CaliberFieldKey): string | undefine
 }
 
 const none: readonly FoundProblem[] = []
-
-/** Enter goes on and Shift Enter back; up and down do the same where a line of text is typed. */
-export const walkByKey = (event: KeyboardEvent<HTMLElement>): void => {
-  const { target, key } = event
-  if (event.ctrlKey || event.metaKey || event.altKey || event.nativeEvent.isComposing) return
-  if (!(target instanceof HTMLElement) || target.dataset.cell === undefined) return
-  const arrow = target instanceof HTMLInputElement && (key === 'ArrowDown' || key === 'ArrowUp')
-  if (key !== 'Enter' && !arrow) return
-  event.preventDefault()
-  walk(event.currentTarget, target, key === 'ArrowUp' || (key === 'Enter' && event.shiftKey) ? -1 : 1)
-}
 
 /** Every field of a caliber: first those that the source in hand prints, in its order, then the others by section. */
 export const EntryFields = memo(function EntryFields(props: EntryFieldsProps) {

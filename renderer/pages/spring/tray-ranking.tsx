@@ -2,6 +2,7 @@ import { useVirtualizer } from '@tanstack/react-virtual'
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { Link } from 'wouter'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
+import { traysOf } from '../../../core/springs/find-springs.ts'
 import { rankSprings } from '../../../core/springs/rank-springs.ts'
 import { type SpringVerdict, springVerdicts } from '../../../core/springs/spring-reasons.ts'
 import { figure } from '../../../core/wording/figure.ts'
@@ -34,7 +35,7 @@ export const TrayRanking = ({ values, name, against }: TrayRankingProps) => {
   const [open, setOpen] = useState<number | null>(null)
   const scroll = useRef<HTMLDivElement>(null)
   const all = data?.springs
-  const trays = useMemo(() => [...new Set(all?.map((spring) => spring.tray ?? ''))].sort(), [all])
+  const trays = useMemo(() => traysOf(all ?? []), [all])
   const springs = useMemo(
     () =>
       all?.filter(
@@ -95,8 +96,8 @@ export const TrayRanking = ({ values, name, against }: TrayRankingProps) => {
           >
             <option value="*">all</option>
             {trays.map((one) => (
-              <option key={one} value={one}>
-                {one === '' ? 'own tray' : one}
+              <option key={one.tray} value={one.tray}>
+                {one.tray || 'own tray'} ({figure(one.springs)})
               </option>
             ))}
           </select>

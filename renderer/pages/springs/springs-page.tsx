@@ -1,20 +1,19 @@
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
-import { findSprings, type SpringSorting, shelveSprings, traysOf } from '../../../core/springs/find-springs.ts'
-import type { StockSpring } from '../../../core/springs/stock-spring.ts'
-import { useChange, useSprings } from '../../api/hooks.ts'
+import { useSprings } from '../../api/hooks.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { say } from '../../components/say.ts'
 import { useTitle } from '../../components/use-title.ts'
-import { BookOutForm } from './book-out-form.tsx'
+import { EmptyTray } from './empty-tray.tsx'
+import { FindBar } from './find-bar.tsx'
 import type { StoredSpring } from './spring-columns.ts'
-import { SpringDetails } from './spring-details.tsx'
-import { SpringForm } from './spring-form.tsx'
 import { SpringList } from './spring-list.tsx'
+import { type OpenPane, SpringPane } from './spring-pane.tsx'
+import { useFoundSprings } from './use-found-springs.ts'
+import { useTrayChanges } from './use-tray-changes.ts'
 import './springs.css'
 
-type Pane = { readonly what: 'details' | 'change' | 'book-out'; readonly id: number } | { readonly what: 'new' } | null
 const none: readonly StoredSpring[] = []
 const countOf = (count: number): string => `${count} ${count === 1 ? 'spring' : 'springs'}`
 
@@ -22,29 +21,13 @@ const countOf = (count: number): string => `${count} ${count === 1 ? 'spring' : 
 export const SpringsPage = () => {
   const [, go] = useLocation()
   const answer = useSprings()
-  const saving = useChange('spring.save')
-  const removing = useChange('spring.remove')
-  const booking = useChange('spring.book-out')
+  const springs = answer.data?.springs ?? none
+  const { text, setText, sought, tray, setTray, trays, order, sort, found } = useFoundSprings(springs)
   const input = useRef<HTMLInputElement>(null)
-  const [text, setText] = useState('')
-  const [tray, setTray] = useState<string | null>(null)
-  const [order, setOrder] = useState<{ readonly by: SpringSorting | null; readonly down: boolean }>({
-    by: null,
-    down: false,
-  })
   const [at, setAt] = useState<number | null>(null)
-  const [pane, setPane] = useState<Pane>(null)
+  const [pane, setPane] = useState<OpenPane | null>(null)
   const [focusAsked, setFocusAsked] = useState(0)
 
-  const springs = answer.data?.springs ?? none
-  const shelf = useMemo(() => shelveSprings(springs), [springs])
-  const trays = useMemo(() => traysOf(springs), [springs])
-  const sought = useDeferredValue(text)
-  const onTray = trays.some((one) => one.tray === tray) ? tray : null
-  const found = useMemo(
-    () => findSprings(shelf, { text: sought, tray: onTray, ...order }),
-    [shelf, sought, onTray, order],
-  )
   const inPane = pane !== null && pane.what !== 'new' ? springs.find(({ id }) => id === pane.id) : undefined
   const inHand = inPane ?? springs.find(({ id }) => id === at)
 
@@ -59,50 +42,18 @@ export const SpringsPage = () => {
     setPane(null)
     toList()
   }
-  const sort = (by: SpringSorting) =>
-    setOrder((now) => (now.by !== by ? { by, down: false } : now.down ? { by: null, down: false } : { by, down: true }))
-  const save = async (spring: StockSpring): Promise<string | null> => {
-    const id = pane?.what === 'change' ? pane.id : null
-    try {
-      const saved = await saving.mutateAsync({ id, spring })
-      say(`${id === null ? 'Entered' : 'Saved'} ${spring.supplierRef}. Ctrl Z takes it back.`)
-      setAt(saved.id)
-      leave()
-      return null
-    } catch (error) {
-      return failureText(error)
-    }
-  }
-  const bookOut = (spring: StoredSpring) => async (count: number, reason: string) => {
-    try {
-      const { left } = await booking.mutateAsync({ id: spring.id, count, reason })
-      say(`Booked out ${count} × ${spring.supplierRef}; ${left} left. Ctrl Z takes it back.`)
-      leave()
-      return null
-    } catch (error) {
-      return failureText(error)
-    }
-  }
-  const remove = ({ id, supplierRef }: StoredSpring) => {
-    const place = found.findIndex((spring) => spring.id === id)
-    removing.mutate(
-      { id },
-      {
-        onSuccess: () => {
-          setAt((found[place + 1] ?? found[place - 1])?.id ?? null)
-          say(`Removed ${supplierRef}. Ctrl Z brings it back.`)
-          leave()
-        },
-        onError: (error) => say(failureText(error)),
-      },
-    )
+  const { save, bookOut, remove } = useTrayChanges((id) => {
+    setAt(id)
+    leave()
+  })
+  const takeOut = (spring: StoredSpring) => {
+    const place = found.findIndex(({ id }) => id === spring.id)
+    remove(spring, (found[place + 1] ?? found[place - 1])?.id ?? null)
   }
   const withSpring = (run: (spring: StoredSpring) => void) => () => {
     if (inHand) run(inHand)
     else say('Go to a spring first.')
   }
-  const change = ({ id }: StoredSpring) => setPane({ what: 'change', id })
-  const askBookOut = ({ id }: StoredSpring) => setPane({ what: 'book-out', id })
   const enter = () => setPane({ what: 'new' })
   useCommands([
     {
@@ -114,38 +65,15 @@ export const SpringsPage = () => {
       },
     },
     { label: 'Enter a spring', keys: ['A'], run: enter },
-    { label: 'Edit this spring', keys: ['E'], run: withSpring(change) },
-    { label: 'Book out this spring', keys: ['B'], run: withSpring(askBookOut) },
-    { label: 'Remove this spring', keys: ['Delete'], run: withSpring(remove) },
+    { label: 'Edit this spring', keys: ['E'], run: withSpring(({ id }) => setPane({ what: 'change', id })) },
+    { label: 'Book out this spring', keys: ['B'], run: withSpring(({ id }) => setPane({ what: 'book-out', id })) },
+    { label: 'Remove this spring', keys: ['Delete'], run: withSpring(takeOut) },
     { label: pane ? 'Close this spring' : 'Back to calibers', keys: ['Escape'], run: () => (pane ? leave() : go('/')) },
   ])
 
-  const paneBody =
-    pane?.what === 'new' ? (
-      <SpringForm spring={null} tray={onTray ?? ''} trays={trays.map((one) => one.tray)} save={save} leave={leave} />
-    ) : inPane === undefined ? null : pane?.what === 'change' ? (
-      <SpringForm
-        key={inPane.id}
-        spring={withoutId(inPane)}
-        tray=""
-        trays={trays.map((one) => one.tray)}
-        save={save}
-        leave={leave}
-      />
-    ) : pane?.what === 'book-out' ? (
-      <BookOutForm key={inPane.id} spring={inPane} bookOut={bookOut(inPane)} leave={leave} />
-    ) : (
-      <SpringDetails
-        spring={inPane}
-        edit={() => change(inPane)}
-        bookOut={() => askBookOut(inPane)}
-        remove={() => remove(inPane)}
-        close={leave}
-      />
-    )
-  const empty = answer.data !== undefined && springs.length === 0
+  const opened = pane !== null && (pane.what === 'new' || inPane !== undefined) ? pane : null
   return (
-    <article className="springs" data-open={paneBody !== null || undefined}>
+    <article className="springs" data-open={opened !== null || undefined}>
       <header className="springs-head">
         <h1>Springs</h1>
         <p className="quiet" role="status">
@@ -172,64 +100,37 @@ export const SpringsPage = () => {
           {failureText(answer.error)}
         </p>
       )}
-      {empty && pane === null && (
-        <div className="notice">
-          <p>
-            No spring is in the library yet. A tray is what lies in your drawer, each spring with its number, its sizes
-            and how many there are; a supplier’s list stands beside it as a tray of its own. Once they are here,
-            Lignebook can say which of them fit a caliber.
-          </p>
-          <p className="actions">
-            <button type="button" className="plain-button chief" onClick={enter}>
-              Enter a spring
-            </button>
-            <Link href="/springs/import" className="plain-button">
-              Bring in a list
-            </Link>
-          </p>
-        </div>
-      )}
+      {answer.data !== undefined && springs.length === 0 && pane === null && <EmptyTray enter={enter} />}
       {springs.length > 0 && (
-        <div className="springs-tools">
-          <div className="search">
-            <input
-              ref={input}
-              type="text"
-              aria-label="Find a spring by number, tray, note, price or sizes"
-              placeholder="Number, note, or sizes: 1.50 × 0.105 × 360"
-              autoComplete="off"
-              spellCheck={false}
-              value={text}
-              onChange={({ target }) => setText(target.value)}
-              onKeyDown={(event) => {
-                if (event.key === 'ArrowDown') {
-                  setAt(found[0]?.id ?? null)
-                  toList()
-                } else if (event.key === 'Escape' && text !== '') setText('')
-                else return
-                event.preventDefault()
-              }}
-            />
-            <kbd>/</kbd>
-          </div>
-          <label>
-            Tray or list
-            <select
-              value={onTray === null ? 'all' : `on ${onTray}`}
-              onChange={({ target }) => setTray(target.value === 'all' ? null : target.value.slice(3))}
-            >
-              <option value="all">all</option>
-              {trays.map((one) => (
-                <option key={one.tray} value={`on ${one.tray}`}>
-                  {one.tray || 'on none'} ({one.springs})
-                </option>
-              ))}
-            </select>
-          </label>
-        </div>
+        <FindBar
+          input={input}
+          text={text}
+          setText={setText}
+          toFirst={() => {
+            setAt(found[0]?.id ?? null)
+            toList()
+          }}
+          tray={tray}
+          setTray={setTray}
+          trays={trays}
+        />
       )}
       <div className="springs-body">
-        {paneBody && <aside className="spring-pane">{paneBody}</aside>}
+        {opened && (
+          <aside className="spring-pane">
+            <SpringPane
+              what={opened.what}
+              spring={inPane}
+              tray={tray ?? ''}
+              trays={trays.map((one) => one.tray)}
+              save={save}
+              bookOut={bookOut}
+              remove={takeOut}
+              open={setPane}
+              leave={leave}
+            />
+          </aside>
+        )}
         {found.length > 0 && (
           <SpringList
             springs={found}
@@ -266,5 +167,3 @@ export const SpringsPage = () => {
     </article>
   )
 }
-
-const withoutId = ({ id: _, ...spring }: StoredSpring): StockSpring => spring as StockSpring
