@@ -1,3 +1,4 @@
+import { naturalKey } from '../record/natural-key.ts'
 import type { OrderLine } from './order-line.ts'
 
 const columns = [
@@ -64,5 +65,6 @@ export interface OrderGroup<L extends OrderLine> {
 /** The lines by supplier, those without one last. */
 export const groupOrders = <L extends OrderLine>(lines: readonly L[]): readonly OrderGroup<L>[] =>
   [...Map.groupBy(lines, ({ tray = '' }) => tray)]
-    .map(([supplier, of]) => ({ supplier, lines: of }))
-    .sort((a, b) => Number(a.supplier === '') - Number(b.supplier === '') || (a.supplier < b.supplier ? -1 : 1))
+    .map(([supplier, of]) => ({ supplier, lines: of, key: naturalKey(supplier) }))
+    .sort((a, b) => Number(a.supplier === '') - Number(b.supplier === '') || (a.key < b.key ? -1 : 1))
+    .map(({ key: _, ...group }) => group)

@@ -1,13 +1,16 @@
 import type { Caliber } from './caliber.ts'
 import { inheritFrom } from './inherit.ts'
 
+/** Most names: nothing in them is to be taken apart. */
+const ascii = /^[\x20-\x7e]*$/
+
 /**
  * A name as it is looked up: capitals, accents and the width of gaps do not count; points and strokes do.
  * @example
  * foldName(' Sarelle  17-É ') // 'sarelle 17-e'
  */
 export const foldName = (name: string): string =>
-  name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().trim().replace(/\s+/g, ' ')
+  (ascii.test(name) ? name : name.normalize('NFKD').replace(/\p{M}/gu, '')).toLowerCase().trim().replace(/\s+/g, ' ')
 
 /** The names by which a variant may call a caliber: its designation first, then its other names. */
 export const namesOfBase = ({ values: { designation, alsoKnownAs = [] } }: Caliber): readonly string[] =>

@@ -1,4 +1,5 @@
 import { foldName } from '../record/bases.ts'
+import { naturalKey } from '../record/natural-key.ts'
 import { readField } from '../record/read-field.ts'
 import type { StockSpring } from './stock-spring.ts'
 
@@ -90,13 +91,10 @@ const wordsOf = (text: string): readonly string[] => foldName(text).split(' ').f
 export const shelveSprings = <S extends StockSpring>(springs: readonly S[]): SpringShelf<S> => ({
   springs,
   texts: springs.map(({ supplierRef, tray = '', note = '', price = '' }) =>
-    foldName(`${supplierRef}\n${tray}\n${note}\n${price}`),
+    foldName(`${supplierRef} ${tray} ${note} ${price}`),
   ),
   orders: new Map(),
 })
-
-/** A text such that numbers in it fall in their order: `A 9` before `A 10`. */
-const natural = (text: string): string => foldName(text).replace(/\d+/g, (digits) => digits.padStart(9, '0'))
 
 /** The first amount of a price as printed; its currency is left aside. */
 const amount = (price: string): number => {
@@ -112,7 +110,7 @@ const orderOf = <S extends StockSpring>({ springs, orders }: SpringShelf<S>, by:
   const keys = springs.map((spring) => {
     const value = spring[by]
     if (by === 'price') return amount(spring.price ?? '')
-    return typeof value === 'string' ? natural(value) : (value ?? Number.NaN)
+    return typeof value === 'string' ? naturalKey(value) : (value ?? Number.NaN)
   })
   const isAbsent = (key: string | number | undefined) => key === undefined || Number.isNaN(key)
   const order = springs.map((_, at) => at)
@@ -176,5 +174,8 @@ export const traysOf = (
 ): readonly { readonly tray: string; readonly springs: number }[] => {
   const counts = new Map<string, number>()
   for (const { tray = '' } of springs) counts.set(tray, (counts.get(tray) ?? 0) + 1)
-  return [...counts].map(([tray, count]) => ({ tray, springs: count })).sort((a, b) => (a.tray < b.tray ? -1 : 1))
+  return [...counts]
+    .map(([tray, springs]) => ({ tray, springs, key: naturalKey(tray) }))
+    .sort((a, b) => (a.key < b.key ? -1 : 1))
+    .map(({ key: _, ...one }) => one)
 }

@@ -1,16 +1,19 @@
 import { isDeepStrictEqual } from 'node:util'
 import { LignebookError } from '../../core/api/errors.ts'
 import type { StockSpring } from '../../core/springs/stock-spring.ts'
+import { trayOrder } from '../../core/springs/tray-order.ts'
 import { type Library, rows, write } from './library.ts'
 import { beginRevision } from './revisions.ts'
 import { eraseStock, idOfRef, noteStockChange, springById, springOfRow, writeSpring } from './stock-changes.ts'
 
 export type StoredSpring = StockSpring & { readonly id: number }
 
-/** Every spring, by tray and number. */
+/** Every spring, tray by tray, by number as a person counts. */
 export const allSprings = async (library: Library): Promise<StoredSpring[]> =>
-  rows(library, library.db.selectFrom('spring').selectAll().orderBy('tray').orderBy('supplier_ref')).map(
-    ({ id, ...row }) => ({ id, ...springOfRow(row) }),
+  trayOrder(
+    rows(library, library.db.selectFrom('spring').selectAll().orderBy('tray').orderBy('supplier_ref')).map(
+      ({ id, ...row }) => ({ id, ...springOfRow(row) }),
+    ),
   )
 
 const nameOf = ({ supplierRef, tray }: StockSpring): string =>

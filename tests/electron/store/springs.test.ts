@@ -40,6 +40,17 @@ test('a spring is kept whole, with what only a newer version knows, and read bac
   ])
 })
 
+test('springs are read tray by tray, by number as a person counts', async () => {
+  const library = await temporaryLibrary()
+  const springs = [
+    spring('10a', { tray: 'Drawer 12' }),
+    spring('2b', { tray: 'Drawer 12' }),
+    spring('7', { tray: 'Drawer 3' }),
+  ]
+  await saveSprings(library, springs, { action: 'import', replace: null })
+  expect((await allSprings(library)).map(({ supplierRef }) => supplierRef)).toEqual(['7', '2b', '10a'])
+})
+
 test('entering, changing, booking out and removing are steps that are taken back and done again', async () => {
   const library = await temporaryLibrary()
   const id = await saveSpring(library, null, spring('A1', { inStock: 3 }))
