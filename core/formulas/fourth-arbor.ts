@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { beatRate } from './beat-rate.ts'
 import { stageCounts, stagesFromCentre } from './train-stages.ts'
@@ -26,5 +27,5 @@ export const hasFourthArbor = (values: CaliberValues): boolean | null => {
   if (stated === undefined || escapeTeeth === undefined || counts === null) return null
   const hours = values.hoursPerCentreTurn === undefined ? undefined : new Fraction(values.hoursPerCentreTurn)
   const found = beatRate(counts.wheels, counts.pinions, escapeTeeth, hours).valueOf()
-  return Math.abs(found - stated) <= stated * nominalRateShare ? false : null
+  return plain(Math.abs(found - stated)) <= plain(stated * nominalRateShare) ? false : null
 }

@@ -3,12 +3,7 @@ import type { CaliberValues } from '../record/caliber.ts'
 import { defineProof } from './define-proof.ts'
 import { exactValue, printedSpan, sideOf } from './exact-value.ts'
 
-/** A hand and the one whose seat passes through the pipe of its own. */
-const pairs = [
-  ['hourHandMm', 'minuteHandMm'],
-  ['minuteHandMm', 'secondsHandMm'],
-] as const
-type HandKey = (typeof pairs)[number][number]
+type HandKey = 'hourHandMm' | 'minuteHandMm' | 'secondsHandMm'
 
 const secondsInCentre = ({ secondsDisplay }: CaliberValues): boolean =>
   secondsDisplay === 'centre-direct' || secondsDisplay === 'centre-indirect'
@@ -59,21 +54,22 @@ export const handsFitInOrder = defineProof({
     return secondsHandMm === undefined && secondsInCentre(values) && !crossed ? ['secondsHandMm'] : []
   },
   judge: (values, { readings }) => {
-    const stated: Readonly<Partial<Record<HandKey, number>>> = values
-    const judged = pairs.flatMap(([outer, inner]) => {
-      const [wide, narrow] = [stated[outer], stated[inner]]
-      if (wide === undefined || narrow === undefined) return []
+    const held = (outer: HandKey, wide: number, inner: HandKey, narrow: number, binds: boolean) => {
       const difference = plain(wide - narrow)
       const span = plain(printedSpan(readings, outer).below + printedSpan(readings, inner).above)
       const exactly = () => exactValue(readings, outer, wide).sub(exactValue(readings, inner, narrow))
       const surely = sideOf(difference, span, exactly) > 0
-      const binds = inner === 'minuteHandMm' || secondsInCentre(values)
       const reason = reasonOf(sideOf(difference, 0, exactly), surely, binds)
-      return [{ outer, inner, wide, narrow, difference, reason }]
-    })
-    const order = judged.toSorted((a, b) => gravity(a.reason) - gravity(b.reason))
-    const [first] = order
-    if (first === undefined) return { outcome: 'cannot-check', missing: ['hourHandMm', 'minuteHandMm'] }
+      return { outer, inner, wide, narrow, difference, reason }
+    }
+    const { hourHandMm, minuteHandMm, secondsHandMm } = values
+    const hour = held('hourHandMm', hourHandMm, 'minuteHandMm', minuteHandMm, true)
+    const seconds =
+      secondsHandMm === undefined
+        ? []
+        : [held('minuteHandMm', minuteHandMm, 'secondsHandMm', secondsHandMm, secondsInCentre(values))]
+    const judged = [hour, ...seconds]
+    const first = judged.reduce((worst, next) => (gravity(next.reason) < gravity(worst.reason) ? next : worst))
     return {
       outcome: outcomes[first.reason],
       stated: first.narrow,

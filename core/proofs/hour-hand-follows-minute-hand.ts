@@ -1,4 +1,5 @@
 import { motionWorkRatio } from '../formulas/motion-work.ts'
+import { plain } from '../quantities/plain.ts'
 import { defineProof } from './define-proof.ts'
 import { asWritten } from './exact-value.ts'
 import { fractionsOf } from './train-working.ts'
@@ -30,7 +31,7 @@ export const hourHandFollowsMinuteHand = defineProof({
       stated,
       found,
       unit: 'turns to one',
-      difference: agrees ? 0 : found - stated,
+      difference: plain(found - stated),
       allowed: 0,
       working: [
         {

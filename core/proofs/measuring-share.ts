@@ -1,2 +1,2 @@
-/** Share of a figure by which two may differ beyond their printed rounding from measuring and wear: doubtful, not wrong. Our choice. */
+/** Share of a figure by which two that do not meet within their printed rounding may differ from measuring and wear: doubtful, not wrong. Our choice. */
 export const measuringShare = 0.01

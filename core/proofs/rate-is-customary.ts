@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js'
+import { plain } from '../quantities/plain.ts'
 import { knownRate, nearestCustomary } from '../trains/customary-rates.ts'
 import { defineProof } from './define-proof.ts'
 import { asWritten, exactValue } from './exact-value.ts'
@@ -59,8 +60,6 @@ export const rateIsCustomary = defineProof({
     '1810, “Clock” and “Science, Amusements of”',
   validity: 'Watches. Clocks with a pendulum are cut to many rates more.',
   reasons: ['rate-customary', 'rate-of-old', 'rate-outdated', 'rate-uncommon'],
-  missingBesides: (values) =>
-    values.beatRateVph === undefined && rateOfTrain(values, {}) === null ? ['beatRateVph'] : [],
   judge: (values, { readings }) => {
     const { beatRateVph, firstYear } = values
     const train = rateOfTrain(values, readings)
@@ -83,7 +82,7 @@ export const rateIsCustomary = defineProof({
       stated: null,
       found,
       unit: 'vph',
-      difference: known === undefined ? found - nearest : 0,
+      difference: known === undefined ? plain(found - nearest) : 0,
       allowed: 0,
       get working() {
         return train === null ? [beatsStep(exact)] : [rateStep(values, train), beatsStep(exact)]

@@ -34,7 +34,7 @@ const gravity: Readonly<Record<Outcome, number>> = { agrees: 0, doubtful: 1, dis
 const compare = (pair: SizePair, reason: Reason): Compared => {
   const { first, second } = pair
   if (readingsMeet(first, second)) return { ...pair, outcome: 'agrees', reason: 'size-agrees' }
-  const share = Math.abs(second.value - first.value) / first.value
+  const share = plain(Math.abs(second.value - first.value) / first.value)
   return { ...pair, outcome: share > measuringShare ? 'disagrees' : 'doubtful', reason }
 }
 
@@ -94,7 +94,7 @@ export const sizesAgree = defineProof({
   tolerance: {
     allows:
       'half of the last digit printed on either side (a whole or quarter ligne stands for an eighth either way), or the ' +
-      'limits printed; up to 1 % beyond is doubtful; a baguette shorter than 2.5 times its width is doubtful',
+      'limits printed; otherwise a difference of up to 1 % is doubtful; a baguette shorter than 2.5 times its width is doubtful',
     why:
       'A size in lignes is rounded far more coarsely than one in millimetres, so the two are compared by what each can ' +
       'stand for. This proof compares one size in two measures, and one size with another; readings of one field in the same ' +

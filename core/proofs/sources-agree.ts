@@ -15,11 +15,13 @@ const units: Partial<Readonly<Record<FieldKind, string>>> = {
   year: 'years',
 }
 
+const counted: readonly FieldKind[] = ['count', 'year']
+
 /** How far two readings lie apart, as a share of the first; whole where they cannot be nearly alike. */
 const shareOf = ({ key, first, difference }: ReadingConflict): number =>
-  difference === null || caliberFields[key].kind === 'count' || first.value === 0
+  difference === null || counted.includes(caliberFields[key].kind) || first.value === 0
     ? 1
-    : Math.abs(difference / Number(first.value))
+    : plain(Math.abs(difference / Number(first.value)))
 
 const printOf = (name: string, { printed, source, page }: Reading): Record<string, string> => ({
   [name]: printed,
@@ -51,10 +53,11 @@ export const sourcesAgree = defineProof({
   lists: [],
   appliesTo: (_values, readings) => fieldsReadTwice(readings).length > 0,
   tolerance: {
-    allows: 'half of the last digit printed on either side, or the limits printed; up to 1 % beyond is doubtful',
+    allows:
+      'half of the last digit printed on either side, or the limits printed; otherwise a difference of up to 1 % is doubtful',
     why:
-      'A figure stands for every value that rounds to it. Beyond that, up to 1 % is a matter of measuring and wear; more ' +
-      'is another figure. A count or a choice is either the same or not. The 1 % is our choice.',
+      'A figure stands for every value that rounds to it. Otherwise a difference of up to 1 % is a matter of measuring and wear; ' +
+      'more is another figure. A count, a year or a choice is either the same or not. The 1 % is our choice.',
   },
   source: 'common practice',
   validity: 'Fields with two readings or more. Remarks, names and gauge numbers are not held against each other.',

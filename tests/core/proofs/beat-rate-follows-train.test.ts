@@ -48,6 +48,21 @@ it.each([
   expect(judge({ beatRateVph }).outcome).toBe(outcome)
 })
 
+it('meets the edge of 0.3 % exactly, where binary numbers would miss it', () => {
+  // 102/10 × 118/10 × 80/10 × 2 × 15 = 28886.4, and 0.3 % of 28 800 is 86.4.
+  const tenths = { centreWheel: 102, thirdWheel: 118, fourthWheel: 80, escapePinion: 10 }
+  expect(judge({ ...tenths, beatRateVph: 28800 })).toMatchObject({ outcome: 'doubtful', difference: 86.4 })
+  expect(judge({ ...tenths, beatRateVph: 28799 }).outcome).toBe('disagrees')
+})
+
+it('asks for the other count of a pair that is begun, and for every pair that is not', () => {
+  const { fourthPinion: _, fourthWheel: __, escapePinion: ___, ...rest } = watch
+  expect(proof.judge(caliberOf({ ...rest, fifthWheel: 60 }))).toEqual({
+    outcome: 'cannot-check',
+    missing: ['escapePinion', 'fourthPinion', 'fourthWheel', 'fifthPinion'],
+  })
+})
+
 it('one tooth more or less on any wheel of up to 150 teeth is never merely doubtful', () => {
   for (const key of ['centreWheel', 'thirdWheel', 'fourthWheel'] as const) {
     const exact = judge({ [key]: 150 })

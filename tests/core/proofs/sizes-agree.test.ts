@@ -43,6 +43,11 @@ describe('one size in two measures', () => {
     })
   })
 
+  it('meets the edge of 1 % exactly, where binary numbers would miss it', () => {
+    expect(sized({ shape: 'round', diameterMm: 30, widthMm: 30.3 })).toMatchObject({ outcome: 'doubtful' })
+    expect(sized({ shape: 'round', diameterMm: 30, widthMm: 30.31 })).toMatchObject({ outcome: 'disagrees' })
+  })
+
   it('meets the edge of the rounding: an eighth of a ligne and half of a hundredth', () => {
     // 17 lignes and an eighth are 38.6311 mm; figures that only touch the edge are two sizes.
     expect(printed({ diameterMm: ["17'''", '38.63'] })).toMatchObject({ outcome: 'agrees' })

@@ -34,6 +34,16 @@ it('doubts a measured value up to 1 % off and disagrees beyond', () => {
   expect(judge('springLengthMm', '500', '500.4').outcome).toBe('agrees')
 })
 
+it('meets the edge of 1 % exactly, where binary numbers would miss it', () => {
+  expect(judge('springHeightMm', '1.000', '1.010').outcome).toBe('doubtful')
+  expect(judge('springHeightMm', '1.000', '1.011').outcome).toBe('disagrees')
+})
+
+it('takes another year for another year, since it is not measured', () => {
+  expect(judge('firstYear', '1926', '1927')).toMatchObject({ outcome: 'disagrees', unit: 'years', difference: 1 })
+  expect(judge('firstYear', '1926', 'c. 1928')).toMatchObject({ outcome: 'agrees' })
+})
+
 it('is judged by the worst of several fields and names them all', () => {
   const found = proof.judge(
     caliberPrinted({
