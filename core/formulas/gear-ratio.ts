@@ -11,9 +11,6 @@ import Fraction from 'fraction.js'
  * gearRatio([80, 75], [10, 10]).toFraction() // '60'
  */
 export const gearRatio = (drivers: readonly number[], driven: readonly number[]): Fraction => {
-  const above = drivers.reduce((product, count) => product * count, 1)
-  const below = driven.reduce((product, count) => product * count, 1)
-  if (Number.isSafeInteger(above) && Number.isSafeInteger(below)) return new Fraction(above, below)
-  const exact = (counts: readonly number[]) => counts.reduce((product, count) => product * BigInt(count), 1n)
-  return new Fraction(exact(drivers), exact(driven))
+  const product = (counts: readonly number[]) => counts.reduce((so, count) => so * BigInt(count), 1n)
+  return new Fraction(product(drivers), product(driven))
 }

@@ -17,7 +17,7 @@ const sumOf = (arbor: Arbor['arbor'], meshes: readonly Mesh[], speeds: ReadonlyM
   const before = meshes.find(({ driver }) => driver === arbor && (arbor === 'barrel' || arbor === 'intermediate'))
   const pair = before ?? meshes.find(({ driven }) => driven === arbor)
   const from = pair && speeds.get(before === undefined ? pair.driver : pair.driven)
-  if (pair?.wheel === undefined || pair.pinion === undefined || from === undefined) return null
+  if (pair === undefined || from === undefined) return ''
   const times = before === undefined ? '×' : '÷'
   const ratio = `${pair.wheel}/${pair.pinion}`
   return from.equals(one) && before === undefined ? `: ${ratio}` : `: ${written(from)} ${times} ${ratio}`
@@ -31,18 +31,10 @@ const sumOf = (arbor: Arbor['arbor'], meshes: readonly Mesh[], speeds: ReadonlyM
 export const arborWorking = (values: CaliberValues, hoursPerCentreTurn?: Fraction): readonly WorkingStep[] => {
   const { arbors, meshes } = goingTrain(values, hoursPerCentreTurn)
   const speeds = new Map(arbors.flatMap(({ arbor, turnsPerHour: turns }) => (turns === null ? [] : [[arbor, turns]])))
-  return arbors.flatMap(({ arbor, turnsPerHour: turns }) => {
-    if (turns === null) return []
-    const sum = arbor === 'centre' ? sumOfCentre(hoursPerCentreTurn) : sumOf(arbor, meshes, speeds)
-    if (sum === null) return []
-    const unit = turns.compare(one) > 0 ? 'turns an hour' : 'turn an hour'
-    return [
-      {
-        formula: `${nameOf(arbor)}${sum}`,
-        where: {},
-        gives: turns.mul(1000).d === 1n ? turns.valueOf() : turns.toFraction(true),
-        unit,
-      },
-    ]
-  })
+  return [...speeds].map(([arbor, turns]) => ({
+    formula: nameOf(arbor) + (arbor === 'centre' ? sumOfCentre(hoursPerCentreTurn) : sumOf(arbor, meshes, speeds)),
+    where: {},
+    gives: turns.mul(1000).d === 1n ? turns.valueOf() : turns.toFraction(true),
+    unit: turns.compare(one) > 0 ? 'turns an hour' : 'turn an hour',
+  }))
 }

@@ -82,7 +82,8 @@ export const goingHoursFollowSpring = defineProof({
       working.push({
         formula: `${threePlaces(coils.wound)} coils wound − ${threePlaces(coils.down)} let down`,
         where: {
-          barrelInsideMm,
+          barrelInsideMm: inside,
+          ...(barrelInsideMm === inside ? {} : { insideWithinBridleMm: barrelInsideMm }),
           barrelArborMm,
           springThicknessMm,
           springLengthMm,

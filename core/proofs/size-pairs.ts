@@ -25,9 +25,7 @@ const systemOf = ({ quantity }: Reading): string => (quantity && systems[quantit
 export const pairsOfUnits = (readings: Caliber['readings']): readonly SizePair[] => {
   const pairs: SizePair[] = []
   for (const key of sizeKeys) {
-    const all = readings[key]
-    if (all === undefined || all.length < 2) continue
-    const sorted = [...all].sort((a, b) => Number(b.chosen) - Number(a.chosen))
+    const sorted = [...(readings[key] ?? [])].sort((a, b) => Number(b.chosen) - Number(a.chosen))
     sorted.forEach((first, at) => {
       for (const second of sorted.slice(at + 1))
         if (systemOf(first) !== systemOf(second)) pairs.push({ key, otherKey: key, first, second })

@@ -1,7 +1,7 @@
 import { centreDistance } from '../formulas/centre-distance.ts'
 import { plain } from '../quantities/plain.ts'
 import type { CaliberValues, Depth } from '../record/caliber.ts'
-import { type DepthParts, depthParts, type ToothedField, toothedFields } from '../trains/depth-counts.ts'
+import { depthParts, type ToothedField, toothedFields } from '../trains/depth-counts.ts'
 import { asPrinted, furthestApart, type ModulePair, moduleOf, type SizeInModules } from '../trains/shared-module.ts'
 import { defineProof } from './define-proof.ts'
 import type { WorkingStep } from './proof.ts'
@@ -17,21 +17,26 @@ const printOf = (depth: Depth, column: SizeColumn) => {
 /** A module is far below a millimetre, so it is written to the tenth of a micrometre. */
 const fourPlaces = (mm: number): string => mm.toFixed(4)
 
+/** A stated count and its field. */
+interface Count {
+  readonly key: ToothedField
+  readonly teeth: number
+}
+
 interface Judged {
   readonly depth: Depth
-  readonly parts: DepthParts
   /** The counts, where both are stated; without them only the centre distance can be held against the pitch radii. */
-  readonly counts: readonly [driver: number, driven: number] | undefined
+  readonly counts: readonly [driver: Count, driven: Count] | undefined
   readonly sizes: readonly SizeInModules[]
   readonly pair: ModulePair
 }
 
 /** The sizes of a depth by how many modules each comes to; without counts, centre distance against half of both diameters. */
-const sizesOf = (depth: Depth, driver: number | undefined, driven: number | undefined): readonly SizeInModules[] => {
+const sizesOf = (depth: Depth, counts: Judged['counts']): readonly SizeInModules[] => {
   const first = printOf(depth, 'driverPitchMm')
   const second = printOf(depth, 'drivenPitchMm')
   const centres = printOf(depth, 'centreDistanceMm')
-  if (driver === undefined || driven === undefined) {
+  if (counts === undefined) {
     if (!first || !second || !centres) return []
     const radii = {
       ...asPrinted(0),
@@ -44,6 +49,7 @@ const sizesOf = (depth: Depth, driver: number | undefined, driven: number | unde
       { name: 'centreDistanceMm', printed: centres, modules: 1 },
     ]
   }
+  const [driver, driven] = [counts[0].teeth, counts[1].teeth]
   return [
     ...(first ? [{ name: 'driverPitchMm', printed: first, modules: driver }] : []),
     ...(second ? [{ name: 'drivenPitchMm', printed: second, modules: driven }] : []),
@@ -51,7 +57,7 @@ const sizesOf = (depth: Depth, driver: number | undefined, driven: number | unde
   ]
 }
 
-const workingOf = ({ depth, parts, counts, sizes }: Judged): readonly WorkingStep[] => {
+const workingOf = ({ depth, counts, sizes }: Judged): readonly WorkingStep[] => {
   const { driver, driven, driverPitchMm, drivenPitchMm } = depth
   return sizes.map(({ name, printed, modules }): WorkingStep => {
     const mm = plain(printed.value)
@@ -60,19 +66,19 @@ const workingOf = ({ depth, parts, counts, sizes }: Judged): readonly WorkingSte
       return { formula, where: { driver, driven, [name]: mm }, gives: mm }
     }
     const [wheel, pinion] = counts
-    const formula = name === 'centreDistanceMm' ? `2 × ${mm} ÷ (${wheel} + ${pinion})` : `${mm} ÷ ${modules}`
+    const formula =
+      name === 'centreDistanceMm' ? `2 × ${mm} ÷ (${wheel.teeth} + ${pinion.teeth})` : `${mm} ÷ ${modules}`
     return {
       formula,
-      where: {
-        driver,
-        driven,
-        [name]: mm,
-        [parts.driver ?? 'driverTeeth']: wheel,
-        [parts.driven ?? 'drivenTeeth']: pinion,
-      },
+      where: { driver, driven, [name]: mm, [wheel.key]: wheel.teeth, [pinion.key]: pinion.teeth },
       gives: fourPlaces(mm / modules),
     }
   })
+}
+
+const countOf = (key: ToothedField | undefined, values: Pick<CaliberValues, ToothedField>): Count | undefined => {
+  const teeth = key && values[key]
+  return key === undefined || teeth === undefined ? undefined : { key, teeth }
 }
 
 /** Each depth that can be judged, and the counts for want of which others cannot. */
@@ -81,26 +87,24 @@ const judgeDepths = (depths: readonly Depth[], values: Pick<CaliberValues, Tooth
   const unstated = new Set<ToothedField>()
   for (const depth of depths) {
     const parts = depthParts(depth)
-    const driver = parts.driver && values[parts.driver]
-    const driven = parts.driven && values[parts.driven]
-    const sizes = sizesOf(depth, driver, driven)
+    const driver = countOf(parts.driver, values)
+    const driven = countOf(parts.driven, values)
+    const counts = driver && driven && ([driver, driven] as const)
+    const sizes = sizesOf(depth, counts)
     const pair = furthestApart(sizes)
     if (pair !== undefined) {
-      const counts = driver === undefined || driven === undefined ? undefined : ([driver, driven] as const)
-      judged.push({ depth, parts, counts, sizes, pair })
+      judged.push({ depth, counts, sizes, pair })
       continue
     }
-    if (parts.driver && driver === undefined) unstated.add(parts.driver)
-    if (parts.driven && driven === undefined) unstated.add(parts.driven)
+    if (parts.driver && !driver) unstated.add(parts.driver)
+    if (parts.driven && !driven) unstated.add(parts.driven)
   }
   return { judged, unstated: [...unstated] }
 }
 
 /** The counts that were looked at. */
 const fieldsOf = (judged: readonly Judged[]): readonly ToothedField[] => [
-  ...new Set(
-    judged.flatMap(({ parts: { driver, driven }, counts }) => (counts && driver && driven ? [driver, driven] : [])),
-  ),
+  ...new Set(judged.flatMap(({ counts = [] }) => counts.map(({ key }) => key))),
 ]
 
 const shareOf = ({ first, gapMm }: ModulePair): number => gapMm / moduleOf(first)
@@ -158,7 +162,7 @@ export const wheelsShareAModule = defineProof({
         second: pair.second.name,
         depths: judged.length,
         unchecked: lists.depths.length - judged.length,
-        ...(counts && { centreDistanceMm: centreDistance(stated, ...counts) }),
+        ...(counts && { centreDistanceMm: centreDistance(stated, counts[0].teeth, counts[1].teeth) }),
       },
       fields: fieldsOf(judged),
     }

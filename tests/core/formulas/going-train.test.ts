@@ -59,3 +59,25 @@ it('takes the exact hours of a centre turn where they are given', () => {
   expect(speeds({ ...watch, hoursPerCentreTurn: 1.333 }, new Fraction(4, 3))[1]).toBe('centre 3/4')
   expect(speeds({ ...watch, hoursPerCentreTurn: 4 / 3 })[1]).toBe('centre 3/4')
 })
+
+it('gives each arbor the wheel that it carries and the pinion by which it is driven', () => {
+  expect(goingTrain(watch).arbors.map(({ arbor, pinion, wheel }) => ({ arbor, pinion, wheel }))).toEqual([
+    { arbor: 'barrel', pinion: undefined, wheel: 80 },
+    { arbor: 'centre', pinion: 10, wheel: 80 },
+    { arbor: 'third', pinion: 10, wheel: 75 },
+    { arbor: 'fourth', pinion: 10, wheel: 80 },
+    { arbor: 'escape', pinion: 8, wheel: 15 },
+  ])
+})
+
+it('shows a sweep arbor as soon as either of its counts is stated', () => {
+  for (const half of [{ sweepDriver: 75 }, { sweepPinion: 10 }])
+    expect(speeds({ ...watch, ...half }).at(-1)).toBe('sweep ?')
+})
+
+it('holds no place for a count that is not stated', () => {
+  const { arbors, meshes } = goingTrain({ centreWheel: 80 })
+  expect(Object.keys(arbors[0] ?? {})).toEqual(['arbor', 'turnsPerHour'])
+  expect(meshes[1]).toStrictEqual({ driver: 'centre', driven: 'third', wheel: 80, ratio: null })
+  expect(meshes[2]).toStrictEqual({ driver: 'third', driven: 'fourth', ratio: null })
+})

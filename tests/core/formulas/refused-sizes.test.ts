@@ -16,6 +16,7 @@ import { changeForGain } from '../../../core/formulas/regulation.ts'
 import { arborToThickness, surfaceStrain } from '../../../core/formulas/spring-bend.ts'
 import { torqueFullWindRatio, torqueRateRatio } from '../../../core/formulas/spring-torque.ts'
 import { stripFromPack } from '../../../core/formulas/strip-from-pack.ts'
+import { torqueAtStress, torquePerTurn, turnsToStress } from '../../../core/formulas/strip-torque.ts'
 import { thicknessForTurns } from '../../../core/formulas/thickness-for-turns.ts'
 
 const barrel = { barrelInsideMm: 12, barrelArborMm: 4, springThicknessMm: 0.12, springLengthMm: 400 }
@@ -49,6 +50,17 @@ const notPositive: readonly (readonly [field: string, formula: () => number | ob
   ['springLengthMm', () => torqueRateRatio({ ...strip, lengthMm: 0 }, strip)],
   ['springHeightMm', () => torqueFullWindRatio({ ...strip, heightMm: 0 }, strip)],
   ['springThicknessMm', () => torqueFullWindRatio({ ...strip, thicknessMm: 0 }, strip)],
+  ['modulusNPerMm2', () => torquePerTurn(strip, 0)],
+  ['springHeightMm', () => torquePerTurn({ ...strip, heightMm: 0 }, 210000)],
+  ['springThicknessMm', () => torquePerTurn({ ...strip, thicknessMm: 0 }, 210000)],
+  ['springLengthMm', () => torquePerTurn({ ...strip, lengthMm: 0 }, 210000)],
+  ['stressNPerMm2', () => torqueAtStress(strip, 0)],
+  ['springHeightMm', () => torqueAtStress({ ...strip, heightMm: 0 }, 2000)],
+  ['springThicknessMm', () => torqueAtStress({ ...strip, thicknessMm: 0 }, 2000)],
+  ['stressNPerMm2', () => turnsToStress(strip, 0, 210000)],
+  ['modulusNPerMm2', () => turnsToStress(strip, 2000, 0)],
+  ['springThicknessMm', () => turnsToStress({ ...strip, thicknessMm: 0 }, 2000, 210000)],
+  ['springLengthMm', () => turnsToStress({ ...strip, lengthMm: 0 }, 2000, 210000)],
   ['stripMassMg', () => lengthFromMass(0, strip)],
   ['densityGPerCm3', () => lengthFromMass(400, strip, 0)],
   ['springHeightMm', () => lengthFromMass(400, { ...strip, heightMm: 0 })],

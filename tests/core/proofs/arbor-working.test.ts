@@ -57,3 +57,10 @@ it('goes as far as the counts are stated', () => {
     'third arbor: 80/10 = 8 turns an hour',
   ])
 })
+
+it('writes turns that no decimal holds as a whole number and a fraction', () => {
+  // Centre 54, third 6 and 52, fourth 7: the seconds hand of a watch that went wrong, at 66 6/7 turns.
+  expect(lines({ centreWheel: 54, thirdPinion: 6, thirdWheel: 52, fourthPinion: 7 })).toContain(
+    'fourth arbor: 9 × 52/7 = 66 6/7 turns an hour',
+  )
+})

@@ -23,9 +23,10 @@ it('disagrees over a count that nobody cuts, naming each', () => {
     stated: 4,
     found: 5,
     difference: 1,
+    unit: 'teeth or leaves',
     working: [
-      { formula: '5 − 4', gives: 1 },
-      { formula: '200 − 230', gives: -30 },
+      { formula: '5 − 4', where: { thirdPinion: 4 }, gives: 1 },
+      { formula: '200 − 230', where: { fourthWheel: 230 }, gives: -30 },
     ],
     details: { field: 'thirdPinion', others: 1 },
     fields: ['thirdPinion', 'fourthWheel'],
@@ -34,7 +35,12 @@ it('disagrees over a count that nobody cuts, naming each', () => {
 })
 
 it('disagrees over a count that is not whole, or not positive', () => {
-  expect(judge({ thirdWheel: 65.625 })).toMatchObject({ outcome: 'disagrees', reason: 'counts-not-whole', found: null })
+  expect(judge({ thirdWheel: 65.625 })).toMatchObject({
+    outcome: 'disagrees',
+    reason: 'counts-not-whole',
+    found: null,
+    working: [],
+  })
   expect(judge({ thirdWheel: 0 })).toMatchObject({ outcome: 'disagrees', reason: 'counts-few' })
   expect(judge({ thirdWheel: -75 }).outcome).toBe('disagrees')
 })

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { goingHoursFollowSpring as proof } from '../../../core/proofs/going-hours-follow-spring.ts'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
-import { caliberOf } from '../../support/caliber-of.ts'
+import { caliberOf, without } from '../../support/caliber-of.ts'
 import { everyNeedIsNamed } from '../../support/every-need-is-named.ts'
 
 /** 7.8568 turns of 6 h: 47.14 h of development. */
@@ -59,6 +59,9 @@ it('takes a slipping bridle off the barrel', () => {
   const bridled = judge({ springEnd: 'slipping-bridle', bridleThicknessMm: 0.15 })
   const bare = judge({})
   expect('found' in bridled && 'found' in bare && Number(bridled.found) < Number(bare.found)).toBe(true)
+  // The field says 12 mm; two bridles of 0.15 leave 11.7 to the coils.
+  expect(bridled).toMatchObject({ working: [{ where: { barrelInsideMm: 12, insideWithinBridleMm: 11.7 } }, {}, {}] })
+  expect('working' in bare && bare.working[0]?.where).not.toHaveProperty('insideWithinBridleMm')
 })
 
 everyNeedIsNamed(proof, watch, [
@@ -74,3 +77,21 @@ everyNeedIsNamed(proof, { ...watch, barrelTeeth: 36, intermediatePinion: 10, int
   'intermediatePinion',
   'intermediateWheel',
 ])
+
+it.each(['barrelInsideMm', 'barrelArborMm', 'springThicknessMm', 'springLengthMm'] as const)(
+  'goes by the stop work alone where %s is not stated',
+  (key) => {
+    const judgement = proof.judge(caliberOf({ ...without({ ...watch, ...stopped }, key), goingHours: 40 }))
+    expect(judgement).toMatchObject({ outcome: 'agrees', found: 40, details: { limit: 'stop-work', turns: 5 } })
+    expect(judgement).toHaveProperty('working.length', 2)
+  },
+)
+
+it.each([
+  [1, 'doubtful', 'hours-over'],
+  [1.125, 'disagrees', 'hours-over'],
+])('%d h of stated hours less than the stop work gives, of 20 to an edge of 5 %%: %s', (less, outcome, reason) => {
+  // 80/10 hours a turn: 2.625 and 2.640625 turns are 21 and 21.125 h.
+  const stopWorkTurns = (20 + less) / 8
+  expect(judge({ ...stopped, stopWorkTurns, goingHours: 20 })).toMatchObject({ outcome, reason, found: 20 + less })
+})

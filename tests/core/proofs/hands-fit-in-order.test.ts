@@ -89,3 +89,32 @@ it('asks for the seconds hand only in the centre, and not where the others disag
 
 everyNeedIsNamed(proof, small, ['hourHandMm', 'minuteHandMm'])
 everyNeedIsNamed(proof, centre, ['hourHandMm', 'minuteHandMm', 'secondsHandMm'])
+
+it('finds equal holes of hour and minute hand before it asks for a centre seconds hand', () => {
+  const { secondsHandMm: _, ...without } = centre
+  expect(judge({ ...without, hourHandMm: 1.05 })).toMatchObject({ outcome: 'disagrees', reason: 'hands-equal' })
+})
+
+it('says which holes it took from which, in full', () => {
+  expect(judge(centre)).toEqual({
+    outcome: 'agrees',
+    stated: 1.05,
+    found: 1.75,
+    unit: 'mm',
+    difference: 0.7,
+    allowed: null,
+    working: [
+      { formula: '1.75 − 1.05', where: { hourHandMm: 1.75, minuteHandMm: 1.05 }, gives: 0.7 },
+      { formula: '1.05 − 0.28', where: { minuteHandMm: 1.05, secondsHandMm: 0.28 }, gives: 0.77 },
+    ],
+    reason: 'hands-in-order',
+    details: { outer: 'hourHandMm', inner: 'minuteHandMm' },
+  })
+})
+
+it('names the hour hand first where both pairs are as bad', () => {
+  expect(judge({ ...centre, hourHandMm: 1, secondsHandMm: 1.2 })).toMatchObject({
+    reason: 'hands-crossed',
+    details: { outer: 'hourHandMm' },
+  })
+})

@@ -22,3 +22,8 @@ it('wants 24 to 1 with a 24-hour dial', () => {
 })
 
 everyNeedIsNamed(proof, work, ['cannonPinion', 'minuteWheel', 'minutePinion', 'hourWheel'])
+
+it('tells how far off the ratio is, without the noise of binary sums', () => {
+  expect(proof.judge(caliberOf({ ...work, hourWheel: 38 }))).toHaveProperty('difference', -0.6)
+  expect(proof.judge(caliberOf(work))).toHaveProperty('difference', 0)
+})

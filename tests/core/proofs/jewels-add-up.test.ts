@@ -13,6 +13,7 @@ const seven = [
 it('adds the list up to the stated total exactly', () => {
   expect(proof.judge(caliberOf({ jewelsStated: 7 }, seven))).toMatchObject({
     outcome: 'agrees',
+    reason: 'jewels-agree',
     working: [{ formula: '2 + 2 + 1 + 2', gives: 7 }],
   })
   expect(proof.judge(caliberOf({ jewelsStated: 8 }, seven))).toMatchObject({ reason: 'jewels-short', difference: -1 })

@@ -60,3 +60,14 @@ it('says nothing of a movement without jewels', () => {
   const said = proveCaliber(caliberOf({ jewelsStated: 0 })).map(({ proof: { id } }) => id)
   expect(said).not.toContain('jewels-sit-in-pairs')
 })
+
+it('tells a stone on an arbor that is not there by its place alone, and counts in jewels', () => {
+  const jewels = [...seven, { place: 'sweep', kind: 'hole', count: 2 }]
+  expect(proof.judge(caliberOf({ escapement: 'lever', secondsDisplay: 'small' }, jewels))).toMatchObject({
+    outcome: 'disagrees',
+    unit: 'jewels',
+    difference: null,
+    allowed: null,
+    working: [{}, { formula: 'sweep: 2 − 0', where: { objection: 'no-sweep-arbor' }, gives: 2 }],
+  })
+})

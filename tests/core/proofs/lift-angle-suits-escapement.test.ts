@@ -69,3 +69,18 @@ it('reports that as neither doubted nor waiting for a field', () => {
 })
 
 everyNeedIsNamed(proof, lever, ['escapement', 'liftAngleDeg'])
+
+it('measures an old lever against what books of its day print', () => {
+  expect(judge({ liftAngleDeg: 30, firstYear: 1890 })).toEqual({
+    outcome: 'agrees',
+    stated: 30,
+    found: null,
+    unit: 'deg',
+    difference: 0,
+    allowed: 0,
+    working: [{ formula: '30 − 24', where: { liftAngleDeg: 30, least: 24, most: 50 }, gives: 6 }],
+    reason: 'lift-as-of-old',
+    details: { least: 24, most: 50, lastPrintYear: 1910 },
+  })
+  expect(judge({ liftAngleDeg: 30 })).toMatchObject({ reason: 'lift-small', details: { least: 38, most: 54 } })
+})

@@ -87,3 +87,32 @@ it.each(Object.keys(train) as (keyof CaliberValues)[])('asks for the rate where 
   const { [key]: _, ...rest } = train
   expect(judge(rest)).toEqual({ outcome: 'cannot-check', missing: ['beatRateVph'] })
 })
+
+it('tells a clock by the train that Derham prints, with where it stands in print', () => {
+  // W. Derham, The Artificial Clock-maker, 1696, pp. 19–30: 15 960 is among his trains (grade as in research/trains.md).
+  expect(judge({ beatRateVph: 15960 })).toEqual({
+    outcome: 'agrees',
+    stated: null,
+    found: 15960,
+    unit: 'vph',
+    difference: 0,
+    allowed: 0,
+    working: [{ formula: '15960 ÷ 3600', where: { beatRateVph: 15960 }, gives: '4 13/30', unit: 'beats a second' }],
+    reason: 'rate-of-old',
+    details: { of: 'stated', nearest: expect.any(Number), source: expect.stringContaining('Derham') },
+  })
+})
+
+it('names no source where the rate is nobody’s', () => {
+  const judgement = judge({ beatRateVph: 17999 })
+  expect(judgement).toMatchObject({ difference: -1, details: { nearest: 18000 } })
+  expect('details' in judgement && judgement.details).not.toHaveProperty('source')
+})
+
+it('does not take a rate for customary that is a fraction off it', () => {
+  // 64/7 × 75/10 × 80/8 × 2 × 15 is 20571 3/7; of 36 wheels the whole number alone is not the rate.
+  expect(judge({ ...train, centreWheel: 64, thirdPinion: 7 })).toMatchObject({
+    reason: 'rate-uncommon',
+    found: expect.closeTo(20571.4286, 4),
+  })
+})

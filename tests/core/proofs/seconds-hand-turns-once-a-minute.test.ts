@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js'
 import { expect, it } from 'vitest'
 import { secondsHandTurnsOnceAMinute as proof } from '../../../core/proofs/seconds-hand-turns-once-a-minute.ts'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
@@ -18,6 +19,7 @@ const indirect: CaliberValues = {
   sweepDriver: 75,
   sweepPinion: 10,
 }
+const ratio = { value: 1.3333, exact: new Fraction('1.3333'), unit: 'ratio', halfStep: 5e-5 } as const
 const judge = (values: CaliberValues) => proof.judge(caliberOf(values))
 
 it('looks at the fourth arbor for small and direct centre seconds', () => {
@@ -64,3 +66,31 @@ it('does not apply where there is no seconds hand', () => {
 everyNeedIsNamed(proof, small, ['secondsDisplay', 'centreWheel', 'thirdPinion', 'thirdWheel'])
 everyNeedIsNamed(proof, { ...small, fourthWheel: 80 }, ['fourthPinion'])
 everyNeedIsNamed(proof, indirect, ['centreWheel', 'thirdPinion', 'sweepDriver', 'sweepPinion'])
+
+it('writes a slower centre arbor as a whole number and a fraction, as its reading printed it', () => {
+  const hoursPerCentreTurn = [{ printed: '1.3333', value: 1.3333, quantity: ratio, chosen: true }]
+  const slow = caliberOf({ ...small, thirdWheel: 100, hoursPerCentreTurn: 1.3333 })
+  expect(proof.judge({ ...slow, readings: { hoursPerCentreTurn } })).toMatchObject({
+    outcome: 'agrees',
+    working: [{ formula: '80/10 × 100/10 ÷ 1 1/3', where: { hoursPerCentreTurn: 1.3333 }, gives: 60 }],
+  })
+})
+
+it('names every count that is missing on the way to the hand, and none beyond it', () => {
+  const missing = (values: CaliberValues) => {
+    const judgement = judge(values)
+    return judgement.outcome === 'cannot-check' ? judgement.missing : judgement
+  }
+  expect(missing({ secondsDisplay: 'small', centreWheel: 80 })).toEqual(['thirdPinion', 'thirdWheel', 'fourthPinion'])
+  expect(missing({ secondsDisplay: 'centre-indirect', centreWheel: 80 })).toEqual([
+    'thirdPinion',
+    'sweepDriver',
+    'sweepPinion',
+  ])
+})
+
+it('takes nothing near to sixty for sixty', () => {
+  // 61 × 59 ÷ 60 is 59 59/60: a minute lost in an hour.
+  const near = { centreWheel: 61, thirdPinion: 6, thirdWheel: 59, fourthPinion: 10 }
+  expect(judge({ ...small, ...near })).toMatchObject({ outcome: 'disagrees', details: { found: '59 59/60' } })
+})

@@ -22,3 +22,14 @@ it('takes a value without a print as it stands', () => {
   expect(sizeReading(caliberOf({}), 'lengthMm')).toBeUndefined()
   expect(sizeReading(caliberPrinted({ lengthMm: ["9'''", '20.3'] }), 'lengthMm')?.printed).toBe("9'''")
 })
+
+it('sets the chosen reading first, wherever it stands in the list', () => {
+  const { readings } = caliberPrinted({ diameterMm: ["17'''", { printed: '38.35', chosen: true }, '1.51 in'] })
+  expect(
+    pairsOfUnits(readings)
+      .map(({ first }) => first.printed)
+      .slice(0, 2),
+  ).toEqual(['38.35', '38.35'])
+  const bare = pairsOfUnits(readings.diameterMm ? { diameterMm: readings.diameterMm.toReversed() } : {})
+  expect(bare[0]?.first.printed).toBe('38.35')
+})

@@ -44,3 +44,11 @@ it.each([
 })
 
 everyNeedIsNamed(proof, { barrelArborMm: 4, springThicknessMm: 0.14 }, ['barrelArborMm', 'springThicknessMm'])
+
+it('decides an edge on the exact readings where both are printed in lignes', () => {
+  // Two lignes over a tenth of one are twenty thicknesses, whatever a ligne is in binary millimetres.
+  const judge = (barrelArborMm: string, springThicknessMm: string) =>
+    proof.judge(caliberPrinted({ barrelArborMm, springThicknessMm }))
+  expect(judge("2'''", "0.1'''")).toMatchObject({ outcome: 'agrees' })
+  expect(judge("5'''", "0.1'''")).toMatchObject({ outcome: 'agrees' })
+})

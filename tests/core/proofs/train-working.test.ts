@@ -7,5 +7,5 @@ it('writes a chain of pairs as on paper', () => {
 })
 
 it('names the counts that are stated by their field', () => {
-  expect(countsWhere({ barrelTeeth: 80, thirdWheel: 75 }, stagesToCentre({}))).toEqual({ barrelTeeth: 80 })
+  expect(countsWhere({ barrelTeeth: 80, thirdWheel: 75 }, stagesToCentre({}))).toStrictEqual({ barrelTeeth: 80 })
 })

@@ -41,3 +41,23 @@ it('a base with a new name loses its variants, unless the old one stays among it
   const known = named('17-230', { ...soundWatch, thirdWheel: '75', alsoKnownAs: '17-220' })
   expect(variantsAffected(base, known, [plain]).lost).toEqual([])
 })
+
+it('keeps silent of a proof that found the same wrong before', () => {
+  expect(variantsAffected(misread, misread, [plain]).turned).toEqual([])
+  const longer = named('17-220', { ...soundWatch, thirdWheel: '57', springLengthMm: '470' })
+  const turned = variantsAffected(misread, longer, [plain]).turned.map(({ proof }) => proof)
+  expect(turned).not.toContain('beat-rate-follows-train')
+})
+
+it('does not call it a turn where a proof could not be checked before and now agrees', () => {
+  const { thirdWheel: _, ...short } = soundWatch
+  const { inherited, turned } = variantsAffected(named('17-220', short), base, [plain])
+  expect(inherited).toEqual([{ key: 'thirdWheel', variants: [plain] }])
+  expect(turned).toEqual([])
+  expect(variantsAffected(base, named('17-220', short), [plain]).turned).toEqual([])
+})
+
+it('says nothing more of variants that lose their base', () => {
+  const renamed = named('17-230', { ...soundWatch, thirdWheel: '57' })
+  expect(variantsAffected(base, renamed, [plain])).toEqual({ lost: [plain], inherited: [], turned: [] })
+})

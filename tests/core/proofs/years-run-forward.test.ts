@@ -39,3 +39,19 @@ it.each([
 })
 
 everyNeedIsNamed(proof, { firstYear: 1926, lastYear: 1938 }, ['firstYear', 'lastYear'])
+
+it('says in full what the years are, and allows nothing where they run forward', () => {
+  const found = { stated: 1926, found: 1938, unit: 'years', difference: 12 }
+  expect(proof.judge(caliberOf({ firstYear: 1926, lastYear: 1938 }))).toEqual({
+    ...found,
+    outcome: 'agrees',
+    allowed: null,
+    working: [{ formula: '1938 − 1926', where: { firstYear: 1926, lastYear: 1938 }, gives: 12 }],
+    reason: 'years-forward',
+  })
+  expect(proof.judge(caliberPrinted({ firstYear: 'c. 1943', lastYear: '1938' }))).toMatchObject({
+    difference: -5,
+    allowed: 5,
+    reason: 'years-uncertain',
+  })
+})
