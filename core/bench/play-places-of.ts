@@ -17,7 +17,7 @@ const leverless: readonly (CaliberValues['escapement'] | undefined)[] = ['cylind
  * The places of a caliber whose play can be tried: those of its train, and a lever where its escapement has one. Where
  * nothing is known of an arbor that every usual train has, it is there.
  * @example
- * playPlacesOf({ escapement: 'cylinder' }) // ['barrelArbor', 'barrel', 'centre', 'third', 'fourth', 'escape', 'balance']
+ * playPlacesOf({ escapement: 'cylinder' }) // ['balance', 'escape', 'fourth', 'third', 'centre', 'barrel', 'barrelArbor']
  */
 export const playPlacesOf = (values: CaliberValues): readonly PlayPlace[] => {
   const there: Readonly<Partial<Record<PlayPlace, boolean>>> = {

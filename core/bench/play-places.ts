@@ -16,22 +16,25 @@ export const finePlaySource = 'W. J. Kleinlein, Rules and Practice for Adjusting
 const trainPlay = { end: { low: 0.03, high: 0.05 }, side: { low: 0.015, high: 0.02 } }
 const escapementPlay = { end: { low: 0.02, high: 0.03 }, side: { low: 0.0075, high: 0.0125 } }
 
-/** The arbors whose play is tried when a movement is taken down, from the barrel on. */
+/**
+ * The arbors whose play is tried, in the order of taking down: balance first, each before it is lifted out.
+ * @source W. J. Kleinlein, Rules and Practice for Adjusting Watches, 1920, pp. 34–36.
+ */
 export const playPlaces = {
-  barrelArbor: { label: 'Barrel arbor in the plates', end: 'merely-free', side: 'merely-free' },
-  barrel: { label: 'Barrel on its still arbor', end: { low: 0.03, high: 0.05 }, side: 'just-free' },
-  intermediate: { label: 'Intermediate wheel' },
-  centre: { label: 'Centre wheel', ...trainPlay },
-  third: { label: 'Third wheel', ...trainPlay },
-  fourth: { label: 'Fourth wheel', ...trainPlay },
-  fifth: { label: 'Fifth wheel' },
-  sweep: { label: 'Sweep seconds pinion' },
-  escape: { label: 'Escape wheel', ...escapementPlay },
-  lever: { label: 'Lever', ...escapementPlay },
   balance: { label: 'Balance', ...escapementPlay },
+  lever: { label: 'Lever', ...escapementPlay },
+  escape: { label: 'Escape wheel', ...escapementPlay },
+  sweep: { label: 'Sweep seconds pinion' },
+  fifth: { label: 'Fifth wheel' },
+  fourth: { label: 'Fourth wheel', ...trainPlay },
+  third: { label: 'Third wheel', ...trainPlay },
+  centre: { label: 'Centre wheel', ...trainPlay },
+  intermediate: { label: 'Intermediate wheel' },
+  barrel: { label: 'Barrel on its still arbor', end: { low: 0.03, high: 0.05 }, side: 'just-free' },
+  barrelArbor: { label: 'Barrel arbor in the plates', end: 'merely-free', side: 'merely-free' },
 } as const satisfies Record<string, PlayPlaceDef>
 
 export type PlayPlace = keyof typeof playPlaces
 
-/** The keys of the places, from the barrel on. */
+/** The keys of the places, in the order of taking down. */
 export const playPlaceKeys = Object.keys(playPlaces) as readonly PlayPlace[]

@@ -31,3 +31,14 @@ export const limitsText = ({ low, high }: Limits, unit: 'mm' | '°'): string => 
   if (!Number.isFinite(high)) return `at least ${figure(low, decimals)}${tail}`
   return `${figure(low, decimals)} to ${figure(high, decimals)}${tail}`
 }
+
+/**
+ * What a gauge strip shows, for those who do not see it.
+ * @example
+ * gaugeStripText({ low: 0.03, high: 0.05 }, { value: 0.04, low: 0.035, high: 0.045 }, 'mm') // 'From 0.03 to 0.05 mm; measured 0.04 ± 0.005 mm.'
+ */
+export const gaugeStripText = (limits: Limits | null, reading: Measured | null, unit: 'mm' | '°'): string => {
+  const range = limits === null ? '' : limitsText(limits, unit)
+  const from = range === '' ? 'No limits' : range.startsWith('at') ? `A${range.slice(1)}` : `From ${range}`
+  return `${from}; ${reading === null ? 'nothing measured' : `measured ${measuredText(reading, unit)}`}.`
+}

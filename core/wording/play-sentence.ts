@@ -28,20 +28,20 @@ const cylinderSource = 'W. L. Goodrich, The Modern Clock, 1905, p. 167'
 /**
  * What a play is held against and where that stands, in one line.
  * @example
- * playStandardLine({ by: 'fine-watches', limits: { low: 0.03, high: 0.05 } }) // '0.03 to 0.05 mm in fine watches: Kleinlein 1920, p. 35'
+ * playStandardLine({ by: 'fine-watches', limits: { low: 0.03, high: 0.05 } }) // '0.03 to 0.05 mm: Kleinlein 1920, p. 35'
  */
 export const playStandardLine = (standard: PlayStandard): string => {
   switch (standard.by) {
     case 'maker':
       return `${limitsText(standard.limits, 'mm')}, the maker’s figure`
     case 'fine-watches':
-      return `${limitsText(standard.limits, 'mm')} in fine watches: ${shortly(finePlaySource)}`
+      return `${limitsText(standard.limits, 'mm')}: ${shortly(finePlaySource)}`
     case 'clock-pivots':
-      return `${figure(standard.limits.low, 3)} to ${figure(standard.limits.high, 3)} mm in clocks: ${shortly(clockPlaySource)}`
+      return `${figure(standard.limits.low, 3)} to ${figure(standard.limits.high, 3)} mm: ${shortly(clockPlaySource)}`
     case 'cylinder-pivots':
       return `${limitsText(standard.limits, 'mm')}, a sixth of the pivot: ${shortly(cylinderSource)}`
     case 'words':
-      return `“${inWords[standard.words]}”, without a figure: ${shortly(finePlaySource)}`
+      return `“${inWords[standard.words]}”: ${shortly(finePlaySource)}`
     case 'pivot-wanted':
       return `at least a sixth of the pivot: ${shortly(cylinderSource)}`
     case 'nothing':
@@ -129,7 +129,7 @@ export type PlayName = keyof typeof playNames
 /**
  * A measured play as a line of text for notes or a job sheet.
  * @example
- * playLine('upper', { place: 'third', measure: 'side', measured: { value: 0.018, low: 0.016, high: 0.02 }, standard: { by: 'fine-watches', limits: { low: 0.015, high: 0.02 } }, verdict: 'within', remarks: [] }) // 'Third wheel, side-shake, upper pivot: 0.018 ± 0.002 mm, within (0.015 to 0.02 mm in fine watches: Kleinlein 1920, p. 35)'
+ * playLine('upper', { place: 'third', measure: 'side', measured: { value: 0.018, low: 0.016, high: 0.02 }, standard: { by: 'fine-watches', limits: { low: 0.015, high: 0.02 } }, verdict: 'within', remarks: [] }) // 'Third wheel, side-shake, upper pivot: 0.018 ± 0.002 mm, within (0.015 to 0.02 mm: Kleinlein 1920, p. 35)'
  */
 export const playLine = (name: PlayName, { place, measured, standard, verdict }: PlayFinding): string =>
   `${playPlaces[place].label}, ${playNames[name].toLowerCase()}: ${measuredText(measured, 'mm')}, ` +
@@ -138,3 +138,17 @@ export const playLine = (name: PlayName, { place, measured, standard, verdict }:
 /** Why one limit alone is not read where something was measured. */
 export const oneLimitSentence = (label: string, text: string): string =>
   `${label}: "${text}" is one limit only; write what you measured, with ± where you know it.`
+
+/**
+ * What size the pivot of a cylinder usually has.
+ * @example
+ * cylinderPivotSentence(0.11) // 'Its pivots are usually about an eighth of it, 0.11 mm (Goodrich 1905, p. 167).'
+ */
+export const cylinderPivotSentence = (pivotMm: number): string =>
+  `Its pivots are usually about an eighth of it, ${figure(pivotMm, 3)} mm (${shortly(cylinderSource)}).`
+
+/** What is still wanted before a side-shake can be told. */
+export const otherSizeWanted = {
+  hole: 'Type the hole too, or the side-shake itself.',
+  pivot: 'Type the pivot too, or the side-shake itself.',
+} as const

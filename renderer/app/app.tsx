@@ -35,6 +35,7 @@ import { ImportPage } from '../pages/import/import-page.tsx'
 import { MergePage } from '../pages/merge/merge-page.tsx'
 import { MissingPage } from '../pages/missing/missing-page.tsx'
 import { OrdersPage } from '../pages/orders/orders-page.tsx'
+import { PlayPage } from '../pages/play/play-page.tsx'
 import { ProofsPage } from '../pages/proofs/proofs-page.tsx'
 import { RatePage } from '../pages/rate/rate-page.tsx'
 import { SourcesPage } from '../pages/sources/sources-page.tsx'
@@ -104,6 +105,7 @@ const Frame = () => {
       { label: 'Look up a word in the glossary', keys: ['W'], run: () => go('/glossary') },
       { label: 'Order list', keys: ['L'], run: () => go('/orders') },
       { label: 'Rate and amplitude', keys: ['R'], run: () => go('/rate') },
+      { label: 'Play on the bench', keys: ['K'], run: () => go('/play') },
       {
         label: status.data?.undo ? `Take back the ${status.data.undo}` : 'Take back the last change',
         keys: ['Ctrl+Z'],
@@ -243,6 +245,11 @@ const Frame = () => {
             <Route path="/rate/:caliber?">
               {({ caliber }) => (
                 <RatePage key={caliber} caliberId={caliber === undefined ? undefined : Number(caliber)} />
+              )}
+            </Route>
+            <Route path="/play/:caliber?">
+              {({ caliber }) => (
+                <PlayPage key={caliber} caliberId={caliber === undefined ? undefined : Number(caliber)} />
               )}
             </Route>
             <Route path="/caliber/:id">{({ id }) => <CaliberPage key={id} id={Number(id)} />}</Route>

@@ -98,6 +98,7 @@ export const BeatLine = ({ id, values }: { id: number; values: CaliberValues }) 
         <span className="bench-links">
           <Link href={`/rate/${id}`}>Amplitude</Link>
           <Link href={`/caliber/${id}/counted`}>Counted on the bench</Link>
+          <Link href={`/play/${id}`}>Play</Link>
         </span>
       </div>
     </div>

@@ -54,6 +54,7 @@ export const CaliberPage = ({ id, at }: { id: number; at?: string | undefined })
     { label: 'Find missing counts', keys: ['M'], run: () => go(`/caliber/${id}/missing`) },
     { label: 'Rate and amplitude', keys: ['R'], run: () => go(`/rate/${id}`) },
     { label: 'Set counted teeth beside this caliber', keys: ['B'], run: () => go(`/caliber/${id}/counted`) },
+    { label: 'Play on the bench', keys: ['K'], run: () => go(`/play/${id}`) },
     { label: 'Print this caliber', keys: ['Ctrl+P'], run: () => print() },
     {
       label: 'Export this caliber',

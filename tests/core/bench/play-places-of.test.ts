@@ -1,25 +1,25 @@
 import { expect, test } from 'vitest'
 import { playMovementOf, playPlacesOf } from '../../../core/bench/play-places-of.ts'
 
-const usual = ['barrelArbor', 'barrel', 'centre', 'third', 'fourth', 'escape', 'lever', 'balance']
+const usual = ['balance', 'lever', 'escape', 'fourth', 'third', 'centre', 'barrel', 'barrelArbor']
 
-test('a caliber of which nothing is known has the usual train and a lever', () => {
+test('a caliber of which nothing is known has the usual train and a lever, balance first', () => {
   expect(playPlacesOf({})).toEqual(usual)
 })
 
 test('intermediate, fifth and sweep arbors are there where the caliber has them', () => {
   expect(playPlacesOf({ intermediatePinion: 10, fifthWheel: 70, secondsDisplay: 'centre-indirect' })).toEqual([
-    'barrelArbor',
-    'barrel',
-    'intermediate',
-    'centre',
-    'third',
-    'fourth',
-    'fifth',
-    'sweep',
-    'escape',
-    'lever',
     'balance',
+    'lever',
+    'escape',
+    'sweep',
+    'fifth',
+    'fourth',
+    'third',
+    'centre',
+    'intermediate',
+    'barrel',
+    'barrelArbor',
   ])
   expect(playPlacesOf({ intermediateWheel: 60 })).toContain('intermediate')
   expect(playPlacesOf({ fifthPinion: 8 })).toContain('fifth')

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { judgePlay, type PlayAsked } from '../../../core/bench/judge-play.ts'
 import { playPlaceKeys } from '../../../core/bench/play-places.ts'
 import {
+  cylinderPivotSentence,
   oneLimitSentence,
   playLine,
   playSentence,
@@ -64,10 +65,10 @@ test.each([
 })
 
 test.each([
-  [{}, '0.03 to 0.05 mm in fine watches: Kleinlein 1920, p. 35'],
-  [{ movement: 'clock', measure: 'side' }, '0.051 to 0.102 mm in clocks: Goodrich 1905, p. 199'],
+  [{}, '0.03 to 0.05 mm: Kleinlein 1920, p. 35'],
+  [{ movement: 'clock', measure: 'side' }, '0.051 to 0.102 mm: Goodrich 1905, p. 199'],
   [{ movement: 'clock' }, 'no published figure'],
-  [{ place: 'barrelArbor' }, '“merely free”, without a figure: Kleinlein 1920, p. 35'],
+  [{ place: 'barrelArbor' }, '“merely free”: Kleinlein 1920, p. 35'],
   [{ maker: { low: 0.02, high: 0.04 } }, '0.02 to 0.04 mm, the maker’s figure'],
   [{ movement: 'cylinder', place: 'balance', measure: 'side' }, 'at least a sixth of the pivot: Goodrich 1905, p. 167'],
   [
@@ -87,7 +88,7 @@ test('no place is without its words', () => {
 
 test('a play is a line for the job sheet', () => {
   expect(playLine('end', finding(0.04))).toBe(
-    'Third wheel, end-shake: 0.04 ± 0.001 mm, within (0.03 to 0.05 mm in fine watches: Kleinlein 1920, p. 35)',
+    'Third wheel, end-shake: 0.04 ± 0.001 mm, within (0.03 to 0.05 mm: Kleinlein 1920, p. 35)',
   )
 })
 
@@ -107,4 +108,10 @@ test('one limit alone is refused with what to do', () => {
 
 test('a wide pivot beside a close one is told to bind', () => {
   expect(unevenPivotsSentence).toMatch(/bind as soon as the mainspring’s power comes on\.$/)
+})
+
+test('the pivot of a cylinder is told with its source', () => {
+  expect(cylinderPivotSentence(0.11)).toBe(
+    'Its pivots are usually about an eighth of it, 0.11 mm (Goodrich 1905, p. 167).',
+  )
 })
