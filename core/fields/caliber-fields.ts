@@ -1,3 +1,13 @@
+import {
+  balanceSpringNames,
+  escapementNames,
+  secondsDisplayNames,
+  settingNames,
+  shapeNames,
+  springEndNames,
+  springMaterialNames,
+  windingNames,
+} from './choice-names.ts'
 import type { FieldDef } from './field.ts'
 
 /**
@@ -107,6 +117,7 @@ export const caliberFields = {
       baguette: 'baguette',
       other: 'other',
     },
+    choiceNames: shapeNames,
     names: {
       en: ['shape', 'outline'],
       fr: ['forme', 'forme du mouvement'],
@@ -187,6 +198,7 @@ export const caliberFields = {
       'centre-direct': 'centre, direct',
       'centre-indirect': 'centre, indirect',
     },
+    choiceNames: secondsDisplayNames,
     names: {
       en: ['seconds display', 'seconds', 'seconds hand'],
       fr: ['affichage de la seconde', 'seconde', 'secondes'],
@@ -200,6 +212,7 @@ export const caliberFields = {
     group: 'movement',
     meaning: 'How the mainspring is wound: by key, by the stem at the crown, or by a rotor as well.',
     choices: { key: 'key', stem: 'stem', 'self-winding': 'self-winding' },
+    choiceNames: windingNames,
     names: {
       en: ['winding', 'wound by'],
       fr: ['remontage', 'remontoir'],
@@ -214,6 +227,7 @@ export const caliberFields = {
     meaning:
       'How the hands are set: with a key, with a pin pushed in beside the crown, with a lever under the bezel, or by pulling the stem.',
     choices: { key: 'key', pin: 'pin', lever: 'lever', stem: 'stem' },
+    choiceNames: settingNames,
     names: {
       en: ['setting', 'hand setting', 'time setting'],
       fr: ["mise à l'heure"],
@@ -303,6 +317,7 @@ export const caliberFields = {
       verge: 'verge',
       other: 'other',
     },
+    choiceNames: escapementNames,
     names: {
       en: ['escapement', 'escapement type'],
       fr: ['échappement', "genre d'échappement"],
@@ -352,6 +367,7 @@ export const caliberFields = {
     group: 'balance',
     meaning: 'The form of the balance spring: flat spiral, spiral with its outer end raised over it, or helix.',
     choices: { flat: 'flat', overcoil: 'overcoil', helical: 'helical' },
+    choiceNames: balanceSpringNames,
     names: {
       en: ['balance spring', 'hairspring'],
       fr: ['spiral', 'genre de spiral'],
@@ -757,6 +773,7 @@ export const caliberFields = {
       loop: 'loop',
       other: 'other',
     },
+    choiceNames: springEndNames,
     names: {
       en: ['outer end of mainspring', 'mainspring end', 'outer attachment', 'outer hooking'],
       fr: ['extrémité du ressort', 'attache extérieure du ressort', 'accrochage du ressort'],
@@ -775,6 +792,7 @@ export const caliberFields = {
       'cobalt-nickel': 'cobalt-nickel',
       other: 'other',
     },
+    choiceNames: springMaterialNames,
     names: {
       en: ['mainspring material', 'mainspring alloy'],
       fr: ['matière du ressort', 'alliage du ressort'],

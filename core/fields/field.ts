@@ -41,6 +41,8 @@ interface MeasuredRow extends FieldRow {
 interface ChoiceRow extends FieldRow {
   readonly kind: 'choice'
   readonly choices: Readonly<Record<string, string>>
+  /** What else each choice is called in print; absent where the choices are figures. */
+  readonly choiceNames?: Readonly<Record<string, Names>>
 }
 
 interface TextRow extends FieldRow {

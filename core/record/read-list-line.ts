@@ -3,7 +3,8 @@ import { listFields } from '../fields/list-fields.ts'
 import type { Quantity, QuantityProblem } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read-quantity.ts'
 import type { ListLine } from './caliber.ts'
-import { type ChoiceProblem, readChoice, readNames } from './read-field.ts'
+import { type ChoiceProblem, readChoice } from './read-choice.ts'
+import { readNames } from './read-field.ts'
 import type { FieldValue } from './reading.ts'
 
 /** A cell of a list that must be filled and is not. */
@@ -29,7 +30,7 @@ const possibleCount = [0, 1000] as const
 type CellRead = { ok: true; value: FieldValue; quantity?: Quantity } | { ok: false; problem: CellProblem['problem'] }
 
 const readCell = (column: ListColumn, printed: string): CellRead => {
-  if (column.kind === 'choice') return readChoice(column.choices ?? {}, printed)
+  if (column.kind === 'choice') return readChoice({ choices: column.choices ?? {} }, printed)
   if (column.kind === 'texts') return { ok: true, value: readNames(printed) }
   if (column.kind === 'text') return { ok: true, value: printed.trim() }
   const read = readQuantity(column.kind, printed, column.kind === 'count' ? possibleCount : possibleLength)

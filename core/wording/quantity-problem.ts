@@ -1,5 +1,5 @@
 import type { QuantityProblem } from '../quantities/quantity.ts'
-import type { ChoiceProblem } from '../record/read-field.ts'
+import type { ChoiceProblem } from '../record/read-choice.ts'
 import type { MissingCellProblem } from '../record/read-list-line.ts'
 
 type Problem = QuantityProblem | ChoiceProblem | MissingCellProblem
