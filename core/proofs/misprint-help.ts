@@ -53,6 +53,8 @@ const neighbours = (key: CaliberFieldKey, value: number): Misreading[] => {
 
 const looksAt = (proof: Proof, key: CaliberFieldKey): boolean => proof.needs.includes(key) || proof.uses.includes(key)
 
+const gravityOf = (proof: Proof, caliber: Caliber): number => gravity[judgeProof(proof, caliber).outcome]
+
 const foundOf = (judgement: Judgement): number | null => ('found' in judgement ? judgement.found : null)
 
 interface Ranked extends Misprint {
@@ -69,10 +71,7 @@ const helpOfField = ({ proof, judgement }: Finding, caliber: Caliber, key: Calib
   if (typeof value !== 'number' || value === 0) return []
   const readings: readonly Reading[] = caliber.readings[key] ?? []
   const printed = readings.find(({ chosen }) => chosen)?.printed ?? String(value)
-  const others = proofs
-    .filter((other) => other !== proof && looksAt(other, key))
-    .filter((other) => other.appliesTo?.(caliber.values, caliber.readings) !== false)
-  let before: number[] | undefined
+  let others: readonly { readonly other: Proof; readonly before: number }[] | undefined
   const tried = new Set([value])
   const found: Ranked[] = []
   // The likeliest slip first, so that a value reached by two is put down to that one.
@@ -86,9 +85,11 @@ const helpOfField = ({ proof, judgement }: Finding, caliber: Caliber, key: Calib
     const changed = chooseReading(caliber, key, reading)
     const then = judgeProof(proof, changed)
     if (then.outcome !== 'agrees') continue
-    before ??= others.map((other) => gravity[judgeProof(other, caliber).outcome])
-    const after = others.map((other) => gravity[judgeProof(other, changed).outcome])
-    if (after.some((grave, i) => grave > (before?.[i] ?? 0))) continue
+    others ??= proofs
+      .filter((other) => looksAt(other, key) && other.appliesTo?.(caliber.values, caliber.readings) !== false)
+      .map((other) => ({ other, before: gravityOf(other, caliber) }))
+    const turns = others.map(({ other, before }) => gravityOf(other, changed) - before)
+    if (turns.some((turn) => turn > 0)) continue
     found.push({
       field: key,
       printed,
@@ -97,7 +98,7 @@ const helpOfField = ({ proof, judgement }: Finding, caliber: Caliber, key: Calib
       found: then.found,
       unit: then.unit,
       changesFound: then.found !== foundOf(judgement),
-      cured: after.filter((grave, i) => grave < (before?.[i] ?? 0)).length,
+      cured: turns.filter((turn) => turn < 0).length,
       unusual: read.remark !== undefined,
       distance: Math.abs(Math.log(read.value / value)),
     })

@@ -115,3 +115,34 @@ describe('what is asked for', () => {
 it('cannot be checked without a list of oiling', () => {
   expect(judge([])).toEqual({ outcome: 'cannot-check', missing: ['lubrication'] })
 })
+
+it.each([
+  ['lever', 'doubtful'],
+  ['pin-lever', 'doubtful'],
+  ['cylinder', 'doubtful'],
+  ['verge', 'doubtful'],
+  ['duplex', 'agrees'],
+  ['detent', 'agrees'],
+] as const)('asks for oil on the pallet faces of a %s or not: %s without it', (escapement, outcome) => {
+  const without = full.filter(({ place }) => place !== 'pallet stones')
+  expect(judge(without, { ...values, escapement }).outcome).toBe(outcome)
+})
+
+it('asks for sweep pivots where the sweep pinion is stated', () => {
+  expect(judge(full, { ...values, sweepPinion: 10 })).toMatchObject({ details: { places: 'sweep pivots' } })
+})
+
+it('takes a place for oiled where one of two lines oils it, in either order', () => {
+  const others = full.filter(({ place }) => place !== 'balance pivots')
+  const two = [line('balance pivots', 'dry'), line('balance pivots', 'thin oil')]
+  for (const lines of [two, two.toReversed()]) expect(judge([...others, ...lines]).outcome).toBe('agrees')
+})
+
+it('counts what is oiled as places, writes each down once, and names all that are left out', () => {
+  expect(judge(full)).toMatchObject({ unit: 'places', details: { places: '' } })
+  expect(judge(full)).toHaveProperty('working.length', 10)
+  const short = full.filter(({ place }) => place !== 'third pivots' && place !== 'fourth pivots')
+  expect(judge(short)).toMatchObject({ found: 8, difference: -2, details: { places: 'third pivots; fourth pivots' } })
+  const dry = [...full.filter(({ place }) => place !== 'balance pivots'), line('balance pivots', 'dry')]
+  expect(judge(dry)).toMatchObject({ found: 9, difference: -1 })
+})

@@ -109,10 +109,11 @@ it('names no source where the rate is nobody’s', () => {
   expect('details' in judgement && judgement.details).not.toHaveProperty('source')
 })
 
-it('does not take a rate for customary that is a fraction off it', () => {
-  // 64/7 × 75/10 × 80/8 × 2 × 15 is 20571 3/7; of 36 wheels the whole number alone is not the rate.
-  expect(judge({ ...train, centreWheel: 64, thirdPinion: 7 })).toMatchObject({
+it('does not take a rate that no decimal holds for the customary one in its numerator', () => {
+  // 80/10 × 75/10 × 10/7 × 2 × 15 is 18000/7, that is 2571 3/7.
+  expect(judge({ ...train, fourthWheel: 10, escapePinion: 7 })).toMatchObject({
+    outcome: 'doubtful',
     reason: 'rate-uncommon',
-    found: expect.closeTo(20571.4286, 4),
+    working: [{ gives: '2571 3/7' }, {}],
   })
 })

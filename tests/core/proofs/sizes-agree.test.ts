@@ -144,3 +144,110 @@ describe('what is missing', () => {
     expect(sized(values)).toEqual({ outcome: 'cannot-check', missing: [key] })
   })
 })
+
+describe('what is said of it, in full', () => {
+  it('names both sizes as printed, what lies between them and what rounding bears', () => {
+    const sizes = { shape: 'tonneau', diameterMm: '26.0', lengthMm: '25.5', widthMm: '18.6' }
+    expect(printed(sizes)).toEqual({
+      outcome: 'doubtful',
+      stated: 26,
+      found: 25.5,
+      unit: 'mm',
+      difference: -0.5,
+      allowed: null,
+      working: [
+        {
+          formula: '18.6 − 25.5',
+          where: { field: 'lengthMm', other: 'widthMm', first: '25.5', second: '18.6' },
+          gives: -6.9,
+        },
+        { formula: '0.05 + 0.05', where: { rounding: 'half of the last digit of each' }, gives: 0.1 },
+        {
+          formula: '25.5 − 26',
+          where: { field: 'diameterMm', other: 'lengthMm', first: '26.0', second: '25.5' },
+          gives: -0.5,
+        },
+      ],
+      reason: 'diameter-beside-sides',
+      details: {
+        field: 'diameterMm',
+        other: 'lengthMm',
+        first: '26.0',
+        second: '25.5',
+        ratio: expect.closeTo(1.371, 3),
+        baguetteUsual: 3,
+      },
+      fields: ['lengthMm', 'widthMm', 'diameterMm'],
+    })
+    expect(printed({ ...sizes, diameterMm: '20.0' })).toMatchObject({
+      outcome: 'agrees',
+      reason: 'size-agrees',
+      allowed: null,
+    })
+  })
+
+  it('tells which size of a round movement differs, and by how much it may', () => {
+    expect(printed({ shape: 'round', diameterMm: '26.0', lengthMm: '26.2' })).toMatchObject({
+      outcome: 'doubtful',
+      reason: 'round-differs',
+      difference: 0.2,
+      allowed: 0.1,
+      details: { field: 'diameterMm', other: 'lengthMm' },
+    })
+    expect(printed({ shape: 'round', diameterMm: '26.0', widthMm: '26.2' })).toMatchObject({
+      details: { field: 'diameterMm', other: 'widthMm' },
+    })
+  })
+
+  it('works from douzièmes and decimal lignes as they are written', () => {
+    const first = (size: string, mm: string) => {
+      const judgement = printed({ diameterMm: [size, mm] })
+      return 'working' in judgement ? judgement.working[0] : undefined
+    }
+    expect(first('204 dz', '38.35')).toMatchObject({
+      formula: '17 × 31250/13853',
+      where: { field: 'diameterMm', printed: '204 dz' },
+    })
+    expect(first('205 dz', '38.54')).toMatchObject({ formula: '17 1/12 × 31250/13853' })
+    expect(first("17.35'''", '39.14')).toMatchObject({ formula: '17.35 × 31250/13853' })
+  })
+
+  it('writes no line of rounding where nothing was rounded', () => {
+    expect(sized({ shape: 'oval', lengthMm: 19, widthMm: 13.5 })).toMatchObject({
+      working: [{ formula: '13.5 − 19', gives: -5.5 }],
+    })
+  })
+
+  it('takes the first of two that are equally doubtful', () => {
+    expect(printed({ shape: 'baguette', lengthMm: ['20.00', '0.792 in'], widthMm: '9.0' })).toMatchObject({
+      outcome: 'doubtful',
+      reason: 'size-units-differ',
+    })
+    expect(printed({ shape: 'baguette', lengthMm: '18.0', widthMm: '8.0' })).toMatchObject({
+      reason: 'baguette-short',
+    })
+  })
+})
+
+it('knows English lines from either side and to the sum of both roundings, and only of one size in two measures', () => {
+  // 17 English lines are 35.983 mm; an eighth of a ligne and half of a tenth of a millimetre are 0.332.
+  expect(printed({ diameterMm: ['36.3', "17'''"] })).toHaveProperty('details.englishLinesMm')
+  expect(printed({ diameterMm: ["17'''", '36.4'] })).not.toHaveProperty('details.englishLinesMm')
+  expect(printed({ shape: 'round', diameterMm: "17'''", widthMm: '36.0' })).not.toHaveProperty('details.englishLinesMm')
+  expect(printed({ diameterMm: ['25.4 mm', '0.9 in'] })).not.toHaveProperty('details.englishLinesMm')
+})
+
+it('holds two and a half times exactly for a baguette printed in lignes', () => {
+  expect(printed({ shape: 'baguette', lengthMm: "10'''", widthMm: "4'''" })).toMatchObject({ outcome: 'agrees' })
+})
+
+it('applies where a side is stated, or one size in two measures', () => {
+  const applies = (fields: Parameters<typeof caliberPrinted>[0]) => {
+    const { values, readings } = caliberPrinted(fields)
+    return proof.appliesTo?.(values, readings)
+  }
+  expect(applies({ lengthMm: '20' })).toBe(true)
+  expect(applies({ widthMm: '20' })).toBe(true)
+  expect(applies({ diameterMm: ["17'''", '38.35'] })).toBe(true)
+  expect(applies({ diameterMm: '38.35' })).toBe(false)
+})

@@ -81,3 +81,57 @@ it('keeps who says what in the working', () => {
     gives: -0.63,
   })
 })
+
+it('says in full what meets, and how many fields were read twice', () => {
+  expect(judge('springThicknessMm', '18/100', '0.183')).toEqual({
+    outcome: 'agrees',
+    stated: null,
+    found: null,
+    unit: '',
+    difference: null,
+    allowed: null,
+    working: [],
+    reason: 'readings-agree',
+    details: { fields: 1 },
+    fields: ['springThicknessMm'],
+  })
+})
+
+it('says in full which words differ, with no figures to them', () => {
+  expect(judge('escapement', 'lever', 'cylinder')).toStrictEqual({
+    outcome: 'disagrees',
+    stated: null,
+    found: null,
+    unit: '',
+    difference: null,
+    allowed: null,
+    working: [
+      {
+        formula: 'lever against cylinder',
+        where: { field: 'escapement', first: 'lever', second: 'cylinder' },
+        gives: 'different',
+      },
+    ],
+    reason: 'readings-differ',
+    fields: ['escapement'],
+  })
+})
+
+it.each([
+  ['beatRateVph', '18 000', '18 100', 'doubtful', 'vph'],
+  ['liftAngleDeg', '52', '54', 'disagrees', 'deg'],
+  ['goingHours', '40 h', '42 h', 'disagrees', 'h'],
+  ['thirdWheel', '75', '76', 'disagrees', ''],
+  ['barrelTeeth', '120', '121', 'disagrees', ''],
+])('%s of %s and %s %s, in its unit “%s”', (key, one, other, outcome, unit) => {
+  expect(judge(key, one, other)).toMatchObject({ outcome, unit })
+})
+
+it('finds the worst wherever it stands, and of two equally bad the first', () => {
+  const wide = { springLengthMm: ['500.0', '501.0'], springThicknessMm: ['0.81', '0.18'], goingHours: ['40 h', '42 h'] }
+  expect(proof.judge(caliberPrinted(wide))).toMatchObject({ stated: 0.81, found: 0.18 })
+  expect(proof.judge(caliberPrinted({ thirdWheel: ['75', '76'], fourthWheel: ['80', '70'] }))).toMatchObject({
+    stated: 75,
+    found: 76,
+  })
+})

@@ -78,3 +78,19 @@ it('doubts a part without its own step and a part with two', () => {
 it('cannot be checked without a strip order', () => {
   expect(judge()).toEqual({ outcome: 'cannot-check', missing: ['stripOrder'] })
 })
+
+it('counts steps, and is not as listed where a single one moves', () => {
+  expect(judge(letDown, { part: 'barrel', after: ['barrel bridge'] }, { part: 'barrel bridge' })).toMatchObject({
+    outcome: 'agrees',
+    unit: 'steps',
+    working: [{ formula: 'mainspring let down → barrel bridge → barrel' }],
+    details: { asListed: 'no' },
+  })
+})
+
+it('names the whole loop', () => {
+  expect(judge({ part: 'pallets', after: ['cock'] }, { part: 'cock', after: ['pallets'] })).toMatchObject({
+    unit: 'steps',
+    details: { part: 'pallets', loop: 'pallets → cock → pallets' },
+  })
+})

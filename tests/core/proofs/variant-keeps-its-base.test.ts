@@ -52,3 +52,15 @@ it('reads values without a print', () => {
   )
   expect(proof.judge(bare)).toMatchObject({ outcome: 'doubtful', working: [{ where: { variant: '70', base: '80' } }] })
 })
+
+it('says how many were compared with which base, and gives no figure of its own', () => {
+  expect(proof.judge(variantWith({ thirdWheel: '75', barrelInsideMm: '16' }))).toMatchObject({
+    stated: null,
+    found: null,
+    unit: '',
+    difference: null,
+    allowed: null,
+    working: [],
+    details: { basedOn: '1', compared: 2 },
+  })
+})

@@ -121,3 +121,100 @@ describe('a depth without counts', () => {
     expect(winding('4.00', '5.00', '4.70')).toMatchObject({ outcome: 'disagrees', reason: 'centres-differ' })
   })
 })
+
+describe('what is said of a depth, in full', () => {
+  it('is the module of each size, how far they lie apart, and the centre distance that would suit', () => {
+    // 9 ÷ 75 is 0.12; 2 × 5.3 ÷ 85 is 0.1247: 5.1 mm would suit the wheel.
+    expect(judge([second('9.00', '1.20', '5.300')])).toEqual({
+      outcome: 'disagrees',
+      stated: expect.closeTo(0.12, 9),
+      found: expect.closeTo(0.124706, 6),
+      unit: 'mm',
+      difference: expect.closeTo(0.004706, 6),
+      // Half of 0.01 over 75 and half of 0.001 over 42.5.
+      allowed: expect.closeTo(0.00007843, 8),
+      working: [
+        {
+          formula: '9 ÷ 75',
+          where: { driver: 'third wheel', driven: 'fourth pinion', driverPitchMm: 9, thirdWheel: 75, fourthPinion: 10 },
+          gives: '0.1200',
+        },
+        {
+          formula: '1.2 ÷ 10',
+          where: {
+            driver: 'third wheel',
+            driven: 'fourth pinion',
+            drivenPitchMm: 1.2,
+            thirdWheel: 75,
+            fourthPinion: 10,
+          },
+          gives: '0.1200',
+        },
+        {
+          formula: '2 × 5.3 ÷ (75 + 10)',
+          where: {
+            driver: 'third wheel',
+            driven: 'fourth pinion',
+            centreDistanceMm: 5.3,
+            thirdWheel: 75,
+            fourthPinion: 10,
+          },
+          gives: '0.1247',
+        },
+      ],
+      reason: 'module-differs',
+      details: {
+        driver: 'third wheel',
+        driven: 'fourth pinion',
+        first: 'driverPitchMm',
+        second: 'centreDistanceMm',
+        depths: 1,
+        unchecked: 0,
+        centreDistanceMm: expect.closeTo(5.1, 9),
+      },
+      fields: ['thirdWheel', 'fourthPinion'],
+    })
+  })
+
+  it('is by pinion and centres where the wheel was not measured', () => {
+    expect(judge([second('', '1.20', '5.300')])).toMatchObject({
+      outcome: 'disagrees',
+      details: { first: 'drivenPitchMm', second: 'centreDistanceMm' },
+      working: [{ formula: '1.2 ÷ 10' }, { formula: '2 × 5.3 ÷ (75 + 10)' }],
+    })
+  })
+
+  it('is of the first of two that are equally out', () => {
+    const depths = [second('9.00', '1.30'), { ...second('9.00', '1.30'), driver: 'Kleinbodenrad' }]
+    expect(judge(depths)).toMatchObject({ details: { driver: 'third wheel', depths: 2 } })
+  })
+
+  it('names no count and no module where none is known', () => {
+    const judgement = judge([printedDepth('crown wheel', 'ratchet wheel', ['4.0', '5.0', '4.70'])], {})
+    expect(judgement).toMatchObject({
+      outcome: 'disagrees',
+      stated: 4.5,
+      found: 4.7,
+      difference: 0.2,
+      details: { first: 'pitchRadiiMm', second: 'centreDistanceMm' },
+      working: [
+        { where: { driver: 'crown wheel', driven: 'ratchet wheel', pitchRadiiMm: 4.5 } },
+        { where: { driver: 'crown wheel', driven: 'ratchet wheel', centreDistanceMm: 4.7 } },
+      ],
+      fields: [],
+    })
+    expect(judgement).not.toHaveProperty('details.centreDistanceMm')
+  })
+
+  it('lets half of the last digit of both diameters stand for the radii, and asks for all three sizes', () => {
+    const winding = (...sizes: readonly string[]) => judge([printedDepth('crown wheel', 'ratchet wheel', sizes)], {})
+    expect(winding('4.0', '5.0', '4.55').outcome).toBe('agrees')
+    expect(winding('4.0', '5.0', '4.57')).toMatchObject({ outcome: 'doubtful', reason: 'centres-near' })
+    for (const sizes of [
+      ['', '5.0', '4.5'],
+      ['4.0', '', '4.5'],
+      ['4.0', '5.0', ''],
+    ])
+      expect(winding(...sizes)).toEqual({ outcome: 'cannot-check', missing: ['depths'] })
+  })
+})
