@@ -82,6 +82,9 @@ const Counts = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
           <button type="button" className="plain-button" onClick={clear}>
             Clear
           </button>
+          <Link href={`/play/${id}`} className="plain-button">
+            Play
+          </Link>
           <Link href={`/caliber/${id}`} className="plain-button">
             Back to the caliber <kbd>Esc</kbd>
           </Link>

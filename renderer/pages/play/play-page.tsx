@@ -47,7 +47,7 @@ const Bench = ({ caliber }: { caliber?: OfCaliber }) => {
     playPlace.set(caliber?.id, next)
     setTyped(next)
   }
-  const toFirst = () => page.current?.querySelector<HTMLElement>('.play-cell input')?.focus()
+  const toFirst = () => page.current?.querySelector<HTMLElement>('.play-cell input')?.focus({ preventScroll: true })
   useEffect(toFirst, [])
   const clear = () => {
     change(nothingTyped)

@@ -66,6 +66,9 @@ const Help = ({ start, caliber }: { start: Start; caliber?: { readonly id: numbe
           </p>
         )}
         <p className="head-actions">
+          <Link href={caliber === undefined ? '/play' : `/play/${caliber.id}`} className="plain-button">
+            Play
+          </Link>
           <Link href={back} className="plain-button">
             {caliber === undefined ? 'Back to the list' : 'Back to the caliber'} <kbd>Esc</kbd>
           </Link>
