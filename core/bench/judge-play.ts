@@ -68,7 +68,8 @@ const remarksOf = (asked: PlayAsked, standard: PlayStandard, verdict: PlayVerdic
     for (const one of printedCases)
       if (one.place === place && one.measure === measure && one.verdict === verdict && one.holds(measured.value))
         remarks.push(one.remark)
-    if (verdict === 'above' && measure === 'side' && ofTheEscapement.includes(place)) remarks.push('pin-may-strike')
+    const pinMayStrike = movement === 'watch' && measure === 'side' && ofTheEscapement.includes(place)
+    if (verdict === 'above' && pinMayStrike) remarks.push('pin-may-strike')
     else if (verdict === 'above' && remarks.length === 0) remarks.push('wide-needs-no-cure')
   }
   if (movement === 'clock' && measure === 'side' && pivotMm !== undefined) {

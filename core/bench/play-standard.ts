@@ -2,8 +2,8 @@ import { cylinderSideShake } from '../formulas/cylinder-pivot.ts'
 import type { Limits } from './against-limits.ts'
 import { type PlayPlace, type PlayPlaceDef, playPlaces } from './play-places.ts'
 
-/** What kind of movement is on the bench; each has its own figures in print. */
-export type PlayMovement = 'watch' | 'cylinder' | 'clock'
+/** What kind of movement is on the bench; each has its own figures in print. A plain watch has a lever. */
+export type PlayMovement = 'watch' | 'cylinder' | 'other-watch' | 'clock'
 /** Along the arbor, or across the hole of one pivot. */
 export type PlayMeasure = 'end' | 'side'
 

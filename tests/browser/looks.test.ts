@@ -97,8 +97,7 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'the order list': (page) => openPage(page, '#/orders', 'Order list'),
   'rate and amplitude': (page) => openPage(page, '#/rate/1', 'Rate and amplitude'),
   'counted on the bench': (page) => openPage(page, '#/caliber/1/counted', 'Counted on the bench'),
-  'play on the bench': (page) => openPage(page, '#/play', 'Play on the bench'),
-  'play of a caliber': (page) => openPage(page, '#/play/1', 'Play on the bench'),
+  'play on the bench': (page) => openPage(page, '#/play/1', 'Play on the bench'),
   'the commands': async (page) => {
     await page.locator('#caliber-0').waitFor()
     await page.keyboard.press('Control+k')

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { PlayFinding } from '../../../core/bench/judge-play.ts'
 import { playPlaceKeys } from '../../../core/bench/play-places.ts'
-import { playMovementOf, playPlacesOf } from '../../../core/bench/play-places-of.ts'
+import { leverWhereThereIsOne, playMovementOf, playPlacesOf } from '../../../core/bench/play-places-of.ts'
 import type { PlayMovement } from '../../../core/bench/play-standard.ts'
 import type { CaliberEntry } from '../../../core/exchange/library-file.ts'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
@@ -28,8 +28,9 @@ import { typedMeasured } from './typed-measured.ts'
 import './play-page.css'
 
 const movements: Readonly<Record<PlayMovement, string>> = {
-  watch: 'watch',
+  watch: 'watch with a lever',
   cylinder: 'watch with a cylinder',
+  'other-watch': 'watch with another escapement',
   clock: 'clock',
 }
 
@@ -58,8 +59,8 @@ const Bench = ({ caliber }: { caliber?: OfCaliber }) => {
 
   const usual = caliber === undefined ? 'watch' : playMovementOf(caliber.values)
   const movement = typed.movement || usual
-  const fits = caliber === undefined ? playPlaceKeys : playPlacesOf(caliber.values)
-  const places = movement === 'cylinder' ? fits.filter((place) => place !== 'lever') : fits
+  const places =
+    caliber === undefined ? leverWhereThereIsOne(playPlaceKeys, movement) : playPlacesOf(caliber.values, movement)
   const off = typedMeasured({ label: 'Readings may be off by', kind: 'length', possible: [0, 1] }, typed.offMm, 0)
   const arbors = places.map((place) => {
     const row = (name: (typeof playRowNames)[number]) =>
@@ -72,7 +73,8 @@ const Bench = ({ caliber }: { caliber?: OfCaliber }) => {
       return finding === undefined ? [] : [{ name, finding }]
     }),
   )
-  const hasLever = movement === 'watch' && places.includes('lever')
+  // The book is of levers with stones: a pin lever has neither club nor ratchet teeth.
+  const hasLever = movement === 'watch' && caliber?.values.escapement !== 'pin-lever'
   const lever = readLever(typed)
   const freedoms = hasLever ? lever.freedoms.flatMap(({ finding }) => finding ?? []) : []
   const copy = () => {

@@ -54,6 +54,12 @@ describe('what the books say of a case', () => {
     expect(judged({ place, measure, measured: about(value) }).remarks).toEqual(remarks)
   })
 
+  test('only a watch with a lever has a pin that may strike', () => {
+    const asked = { place: 'escape', measure: 'side', measured: about(0.02) } as const
+    for (const movement of ['cylinder', 'other-watch'] as const)
+      expect(judged({ ...asked, movement })).toMatchObject({ verdict: 'above', remarks: ['wide-needs-no-cure'] })
+  })
+
   test('a case is not named while the verdict cannot be told', () => {
     expect(judged({ place: 'centre', measured: about(0.02, 0.01) })).toMatchObject({
       verdict: 'cannot-tell',
