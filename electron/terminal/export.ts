@@ -1,4 +1,4 @@
-import { renameSync, rmSync, writeFileSync } from 'node:fs'
+import { closeSync, openSync, readSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import type { Client } from '../../core/api/client.ts'
 import { type Command, libraryOption, printJson, UnusableInput } from './command.ts'
 import { namedCaliber } from './named-caliber.ts'
@@ -11,6 +11,8 @@ export const exportCommand: Command = {
     const { words, options, io } = input
     const [file, ...more] = words
     if (file === undefined || more.length > 0) throw new UnusableInput('Name one file to write to.')
+    if (isSqlite(file))
+      throw new UnusableInput(`${file} is a library and would be lost; name another file to write to.`)
     const { caliber } = options
     const { withLibrary } = await import('./with-library.ts')
     const text = await withLibrary(input, { create: false }, async (call) => {
@@ -36,6 +38,24 @@ const idOf = async (call: Client, name: string): Promise<number> => {
   }
 }
 
+const sqliteMagic = 'SQLite format 3\0'
+
+/** Whether a library, or another file that SQLite keeps, stands where an export is to go. */
+const isSqlite = (file: string): boolean => {
+  try {
+    const handle = openSync(file, 'r')
+    try {
+      const start = Buffer.alloc(sqliteMagic.length)
+      readSync(handle, start, 0, start.length, 0)
+      return start.toString('latin1') === sqliteMagic
+    } finally {
+      closeSync(handle)
+    }
+  } catch {
+    return false
+  }
+}
+
 /** Written beside its place and moved there, so that no half file is left. */
 const writeWhole = (file: string, text: string): void => {
   const unfinished = `${file}.unfinished`
@@ -44,6 +64,8 @@ const writeWhole = (file: string, text: string): void => {
     renameSync(unfinished, file)
   } catch {
     rmSync(unfinished, { force: true })
-    throw new UnusableInput(`${file} cannot be written. Choose a folder that can be written to.`)
+    throw new UnusableInput(
+      `${file || 'A file without a name'} cannot be written; choose a folder that can be written to.`,
+    )
   }
 }

@@ -46,3 +46,12 @@ test('a file that cannot be written leaves nothing, and what stood there stays',
   expect(readFileSync(old, 'utf8')).toBe('an older export')
   expect(await refused('export', '--library', library)).toContain('Name one file')
 })
+
+test('an export is never written over a library, its own or another', async () => {
+  const [library, other] = [await libraryOf(goodTrain), await libraryOf(wrongTrain)]
+  const before = readFileSync(other)
+  expect(await refused('export', library, '--library', library)).toContain('would be lost')
+  expect(await refused('export', other, '--library', library)).toContain('name another file')
+  expect(readFileSync(other).equals(before)).toBe(true)
+  expect((await answered('search', '17-220', '--library', library)).status).toBe(0)
+})
