@@ -52,7 +52,10 @@ export const caliberRow = ({
 export const readingRows = ({ entry, values }: ReadCaliber): Omit<ReadingTable, 'caliber_id'>[] => {
   const rows: Omit<ReadingTable, 'caliber_id'>[] = []
   for (const [field, typed] of Object.entries(entry.fields)) {
-    const read: Reading[] = [...(values.readings[field as CaliberFieldKey] ?? [])]
+    // A field of a newer version may be called as a part of every object is: constructor.
+    const read: Reading[] = Object.hasOwn(values.readings, field)
+      ? [...(values.readings[field as CaliberFieldKey] ?? [])]
+      : []
     for (const reading of typed) {
       const { printed, source, page, note, ...extra } = reading
       const at = read.findIndex((candidate) => samePrint(candidate, reading))

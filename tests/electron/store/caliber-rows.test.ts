@@ -135,3 +135,11 @@ test('an overrule is a row a proof, with what this version does not know beside 
   ])
   expect(overruleRows(entryOf('Verrin', '1'))).toEqual([])
 })
+
+test('a field of a newer version may be called as a part of every object is', () => {
+  const entry = { ...entryOf('Verrin', '1'), fields: { constructor: [{ printed: 'x' }], toString: [{ printed: '7' }] } }
+  expect(readingRows(read(entry))).toMatchObject([
+    { field: 'constructor', printed: 'x', number: null, word: null },
+    { field: 'toString', printed: '7', number: null, word: null },
+  ])
+})
