@@ -23,6 +23,7 @@ export const failureSchema = z.strictObject({
     'library-not-one',
     'library-empty-file',
     'library-damaged',
+    'library-not-openable',
     'disk-full',
     'library-busy',
     'internal',

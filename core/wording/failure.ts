@@ -15,7 +15,7 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
     'This page is not, or no longer, allowed to open the library. Start Lignebook again and use the address it prints.',
   'not-found': ({ what, file }) =>
     file
-      ? `${text(file)} is not there. Name a library that is, or import a file to begin one.`
+      ? `${text(file)} is not there; name a library that is, or import a file to begin one.`
       : `${text(what) || 'What you asked for'} is not in the library. It may have been removed.`,
   'unknown-call': ({ name }) => `Lignebook does not know how to do '${text(name)}'. Reload the page.`,
   'unreadable-values': ({ problems }) => `Not saved: ${text(problems) || 'some values cannot be read.'}`,
@@ -43,21 +43,23 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
   },
   'attachment-refused': ({ name, fault }) =>
     wordAttachmentFault(text(name), attachmentFaults.find((known) => known === fault) ?? 'other-kind'),
-  'library-open-elsewhere': (details) => `${file(details)} is open in another Lignebook. Close it there first.`,
+  'library-open-elsewhere': (details) => `${file(details)} is open in another Lignebook; close it there first.`,
   'library-from-newer-version': (details) =>
-    `${file(details)} was written by a newer Lignebook. Open it with that version; nothing was changed.`,
-  'library-not-one': (details) => `${file(details)} is not a Lignebook library. Choose another file.`,
+    `${file(details)} was written by a newer Lignebook; open it with that version, nothing was changed.`,
+  'library-not-one': (details) => `${file(details)} is not a Lignebook library; choose another file.`,
   'library-empty-file': (details) =>
-    `${file(details)} is an empty file, not a library. Restore a backup, or choose a name that does not exist yet.`,
-  'library-damaged': (details) => `${file(details)} is damaged and was left as it is. Restore the last backup.`,
-  'disk-full': () => 'The disk is full, so nothing was saved. Make room and try again.',
-  'library-busy': () => 'The library is busy with something else. Try again in a moment.',
-  internal: () => 'Something went wrong inside Lignebook, and nothing was saved. Try again, or start it anew.',
+    `${file(details)} is an empty file, not a library; restore a backup, or choose a name that does not exist yet.`,
+  'library-damaged': (details) => `${file(details)} is damaged and was left as it is; restore the last backup.`,
+  'library-not-openable': (details) =>
+    `${file(details)} cannot be opened or begun as a library; check its folder, and whether you may write there.`,
+  'disk-full': () => 'The disk is full, so nothing was saved; make room and try again.',
+  'library-busy': () => 'The library is busy with something else; try again in a moment.',
+  internal: () => 'Something went wrong inside Lignebook, and nothing was saved; try again, or start it anew.',
 }
 
 /**
  * Says a failure in a sentence for a person: what, where, and what to do.
  * @example
- * wordFailure({ code: 'disk-full', details: {} }) // 'The disk is full, so nothing was saved. Make room and try again.'
+ * wordFailure({ code: 'disk-full', details: {} }) // 'The disk is full, so nothing was saved; make room and try again.'
  */
 export const wordFailure = (failure: Failure): string => sentences[failure.code](failure.details)

@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { createDispatcher, type Transport } from '../../core/api/dispatcher.ts'
 import { openLibrary } from '../store/library.ts'
+import { sqliteFailure } from '../store/sqlite-failure.ts'
 import { readDemoLibrary } from './demo-library.ts'
 import { createHandlers } from './handlers.ts'
 import { recountLibrary } from './recount-library.ts'
@@ -27,7 +28,11 @@ export interface ServiceOptions {
 export const openService = async ({ file, create, demoFolder, recount = false }: ServiceOptions): Promise<Service> => {
   const now = () => new Date().toISOString()
   const makeFolder = (folder: string) => void mkdirSync(folder, { recursive: true })
-  if (create) makeFolder(dirname(file))
+  try {
+    if (create) makeFolder(dirname(file))
+  } catch (error) {
+    throw sqliteFailure(error, file)
+  }
   const library = await openLibrary(file, { create, now })
   const handlers = createHandlers(library, { readDemo: () => readDemoLibrary(demoFolder), now, makeFolder })
   let closed = false

@@ -14,12 +14,13 @@ const magic = 'SQLite format 3\0'
  * The file may not be open in this process: closing it here would drop SQLite's locks on it.
  */
 export const checkLibraryFile = (file: string): void => {
-  const size = statSync(file, { throwIfNoEntry: false })?.size
-  if (size === undefined) throw new LignebookError('not-found', { file })
-  if (size === 0) throw new LignebookError('library-empty-file', { file })
-  if (startOf(file) !== magic) throw new LignebookError('library-not-one', { file })
+  const found = statSync(file, { throwIfNoEntry: false })
+  if (found === undefined) throw new LignebookError('not-found', { file })
+  if (found.isDirectory()) throw new LignebookError('library-not-one', { file })
+  if (found.size === 0) throw new LignebookError('library-empty-file', { file })
   let connection: Database.Database | undefined
   try {
+    if (startOf(file) !== magic) throw new LignebookError('library-not-one', { file })
     connection = new Database(file, { readonly: true, fileMustExist: true, timeout: 250 })
     if (connection.pragma('application_id', { simple: true }) !== applicationId) {
       throw new LignebookError('library-not-one', { file })

@@ -34,7 +34,7 @@ const openFiles = new Set<string>()
 /**
  * Opens the library in a file, checked before and asserted after, and brought up to date behind a verified copy.
  * @throws LignebookError library-empty-file, library-not-one, library-damaged, library-from-newer-version,
- * library-open-elsewhere or not-found; the file is as it was.
+ * library-open-elsewhere, library-not-openable or not-found; the file is as it was.
  */
 export const openLibrary = async (file: string, { create, now }: OpenOptions): Promise<Library> => {
   if (create && !existsSync(file)) await begin(file)

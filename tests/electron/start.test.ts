@@ -55,7 +55,7 @@ test.skipIf(!built)(
 
     const second = start('--no-open', '--library', library)
     expect(await second.ended).toBe(2)
-    expect(second.said()).toMatch(/is open in another Lignebook\. Close it there first\.\n$/)
+    expect(second.said()).toMatch(/is open in another Lignebook; close it there first\.\n$/)
 
     first.child.kill('SIGINT')
     expect(await first.ended).toBe(0)

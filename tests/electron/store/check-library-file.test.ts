@@ -51,6 +51,12 @@ test('a sound library passes, and a file that is not there is not found', async 
 
 test('an empty file is refused and left as it is', () => refuses(fileOf(''), 'library-empty-file'))
 
+test('a folder is no library', async () => {
+  const folder = temporaryFolder()
+  expect(() => checkLibraryFile(folder)).toThrow('library-not-one')
+  await expect(open(folder)).rejects.toMatchObject(failing('library-not-one'))
+})
+
 test('a text file is refused and left as it is', () =>
   refuses(fileOf('maker;designation\nVerrin;17-220\n'), 'library-not-one'))
 

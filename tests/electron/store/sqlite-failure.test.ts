@@ -75,3 +75,14 @@ test('a slip of our own is not passed off as a trouble of the file', () => {
   expect(sqliteFailure(other, file)).toBe(other)
   expect(sqliteFailure('text', file)).toBe('text')
 })
+
+test('a place where no file can be opened is said to be so', () => {
+  const folder = temporaryFolder()
+  writeFileSync(join(folder, 'note'), '')
+  for (const error of [
+    thrownBy(() => open(folder)),
+    thrownBy(() => writeFileSync(folder, '')),
+    thrownBy(() => writeFileSync(join(folder, 'note', 'library.sqlite'), '')),
+  ])
+    expect(says(error, folder)).toEqual({ code: 'library-not-openable', details: { file: folder } })
+})

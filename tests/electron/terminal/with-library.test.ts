@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { libraryOf, withLibrary } from '../../../electron/terminal/with-library.ts'
-import { newFolder } from './run-captured.ts'
+import { fileOf, goodTrain, libraryFile, newFolder, refused } from './run-captured.ts'
 
 const inputOf = (library: string | undefined, env: Record<string, string> = {}) => ({
   options: { library },
@@ -32,4 +32,13 @@ test('the library is closed whether the work is done or fails', async () => {
   await expect(failing).rejects.toThrow('the work failed')
   expect(existsSync(`${file}-wal`)).toBe(false)
   expect(await withLibrary(inputOf(file), { create: false }, async () => 'opened again')).toBe('opened again')
+})
+
+test('an option that names no file, or a place where none can be, is refused in one sentence', async () => {
+  expect(await refused('search', '17', '--library', '')).toContain('after --library')
+  expect(await refused('search', '17', '--library', newFolder())).toContain('is not a Lignebook library')
+  const file = fileOf(libraryFile(goodTrain))
+  expect(await refused('import', file, '--library', join(file, 'library.sqlite'))).toContain(
+    'cannot be opened or begun',
+  )
 })
