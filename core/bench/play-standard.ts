@@ -23,8 +23,13 @@ const inchMm = 25.4
 export const clockSideShake: Limits = { low: 0.002 * inchMm, high: 0.004 * inchMm }
 export const clockPlaySource = 'W. L. Goodrich, The Modern Clock, 1905, p. 199'
 
+/** The book speaks of pivots in the plates: not of a barrel on its arbor, nor of a balance, which is watch work. */
+const notInThePlates: readonly PlayPlace[] = ['barrel', 'balance']
+
 const ofClock = (place: PlayPlace, measure: PlayMeasure): PlayStandard =>
-  measure === 'side' && place !== 'barrel' ? { by: 'clock-pivots', limits: clockSideShake } : { by: 'nothing' }
+  measure === 'side' && !notInThePlates.includes(place)
+    ? { by: 'clock-pivots', limits: clockSideShake }
+    : { by: 'nothing' }
 
 const ofCylinder = (pivotMm: number | undefined): PlayStandard =>
   pivotMm === undefined

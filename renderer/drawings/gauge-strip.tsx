@@ -47,10 +47,10 @@ export const GaugeStrip = ({ unit, ...asked }: GaugeStripProps) => {
         className="gauge-scale"
         d={`M${stripMargin} ${scaleLine}H${end}${ticks.map((x) => `M${x} ${scaleLine}V${foot}`).join('')}`}
       />
-      {mark && !mark.past && mark.to - mark.from > leastWhisker && (
+      {mark && mark.to - mark.from > leastWhisker && (
         <path
           className="gauge-off"
-          d={`M${mark.from} ${readingLine}H${mark.to}M${mark.from} ${readingLine - 3.5}v7M${mark.to} ${readingLine - 3.5}v7`}
+          d={`M${mark.from} ${readingLine}H${mark.to}M${mark.from} ${readingLine - 3.5}v7${mark.past ? '' : `M${mark.to} ${readingLine - 3.5}v7`}`}
         />
       )}
       {mark && (

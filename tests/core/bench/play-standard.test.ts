@@ -34,8 +34,10 @@ test('a cylinder’s pivots go by their size, and ask for it; its train is that 
   expect(playStandard('cylinder', 'third', 'side', { pivotMm: 0.12 })).toMatchObject({ by: 'fine-watches' })
 })
 
-test('a clock has one figure for the side-shake of its pivots, and none along the arbor', () => {
+test('a clock has one figure for the side-shake of pivots in its plates, and none along the arbor', () => {
   expect(playStandard('clock', 'escape', 'side', {})).toEqual({ by: 'clock-pivots', limits: clockSideShake })
   expect(playStandard('clock', 'escape', 'end', {})).toEqual({ by: 'nothing' })
-  expect(playStandard('clock', 'barrel', 'side', {})).toEqual({ by: 'nothing' })
+  expect(playStandard('clock', 'lever', 'side', {})).toEqual({ by: 'clock-pivots', limits: clockSideShake })
+  for (const place of ['barrel', 'balance'] as const)
+    expect(playStandard('clock', place, 'side', {})).toEqual({ by: 'nothing' })
 })
