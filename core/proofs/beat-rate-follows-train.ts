@@ -1,6 +1,6 @@
 import { dailyDifference } from '../formulas/daily-difference.ts'
 import { nominalRateShare } from '../formulas/fourth-arbor.ts'
-import { missingCounts } from '../formulas/train-stages.ts'
+import { missingCounts, stageCounts } from '../formulas/train-stages.ts'
 import { plain } from '../quantities/plain.ts'
 import { arborWorking } from './arbor-working.ts'
 import { defineProof } from './define-proof.ts'
@@ -32,7 +32,9 @@ export const beatRateFollowsTrain = defineProof({
     'having none only where it gives the stated rate so.',
   reasons: ['rate-agrees', 'rate-near', 'rate-differs'],
   missingBesides: (values) => {
-    const missing = missingCounts(values, stagesOfRate(values))
+    const stages = stagesOfRate(values)
+    if (stageCounts(values, stages) !== null) return []
+    const missing = missingCounts(values, stages)
     return besides.filter((key) => missing.includes(key))
   },
   judge: (values, { readings }) => {

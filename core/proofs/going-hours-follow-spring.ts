@@ -1,6 +1,7 @@
 import { springCoils } from '../formulas/barrel.ts'
 import { goingHours } from '../formulas/going-hours.ts'
 import { missingCounts, stageCounts, stagesToCentre } from '../formulas/train-stages.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
 import { barrelTurnHours } from '../springs/barrel-turn.ts'
@@ -9,8 +10,7 @@ import { exactValue } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 import { countsWhere, fractionsOf } from './train-working.ts'
 
-/** A figure as it is carried on paper. */
-const threePlaces = (value: number): number => Number(value.toFixed(3))
+const threePlaces = (value: number): number => onPaper(value, 3)
 
 const stopWorkHours = 0.5
 const stopWorkBorneShare = 0.05
@@ -68,8 +68,8 @@ export const goingHoursFollowSpring = defineProof({
     const counts = stageCounts(values, stages)
     if (hours === null || counts === null) return { outcome: 'cannot-check', missing: missingCounts(values, stages) }
 
-    const working: WorkingStep[] = []
-    let turns = Number.POSITIVE_INFINITY
+    let coils: { readonly wound: number; readonly down: number; readonly turns: number } | undefined
+    let where: Readonly<Record<string, number>> = {}
     if (
       inside !== undefined &&
       barrelArborMm !== undefined &&
@@ -77,36 +77,14 @@ export const goingHoursFollowSpring = defineProof({
       springLengthMm !== undefined
     ) {
       const barrelInsideMm = coilSpace(values, inside)
-      const coils = springCoils({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
-      turns = coils.turns
-      working.push({
-        formula: `${threePlaces(coils.wound)} coils wound − ${threePlaces(coils.down)} let down`,
-        where: {
-          barrelInsideMm: inside,
-          ...(barrelInsideMm === inside ? {} : { insideWithinBridleMm: barrelInsideMm }),
-          barrelArborMm,
-          springThicknessMm,
-          springLengthMm,
-          wound: coils.wound,
-          down: coils.down,
-        },
-        gives: turns,
-      })
+      const bridle = barrelInsideMm === inside ? {} : { insideWithinBridleMm: plain(barrelInsideMm) }
+      coils = springCoils({ barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm })
+      where = { barrelInsideMm: inside, ...bridle, barrelArborMm, springThicknessMm, springLengthMm }
     }
-    const stopped = stop !== undefined && stop <= turns
-    if (stopped) turns = stop
-    working.push({
-      formula: `${fractionsOf(counts.wheels, counts.pinions)}${exactCentre === undefined ? '' : ` × ${exactCentre.toFraction(true)}`}`,
-      where: countsWhere(values, stages),
-      gives: hours,
-    })
+    const sprung = coils?.turns ?? Number.POSITIVE_INFINITY
+    const stopped = stop !== undefined && stop <= sprung
+    const turns = stopped ? stop : sprung
     const found = plain(goingHours(turns, hours))
-    working.push({
-      formula: `${threePlaces(turns)} × ${threePlaces(hours)}`,
-      where: { turns, hoursPerTurn: hours },
-      gives: found,
-    })
-
     const difference = plain(found - stated)
     const bounds = stopped
       ? { agrees: stopWorkHours, borne: Math.max(stopWorkHours, stated * stopWorkBorneShare) }
@@ -123,7 +101,28 @@ export const goingHoursFollowSpring = defineProof({
       unit: 'h',
       difference,
       allowed: plain(bounds.agrees),
-      working,
+      get working() {
+        const working: WorkingStep[] = []
+        if (coils !== undefined) {
+          const { wound, down } = coils
+          const formula = `${threePlaces(wound)} coils wound − ${threePlaces(down)} let down`
+          working.push({ formula, where: { ...where, wound, down }, gives: coils.turns })
+        }
+        const slow = exactCentre === undefined ? '' : ` × ${exactCentre.toFraction(true)}`
+        working.push(
+          {
+            formula: `${fractionsOf(counts.wheels, counts.pinions)}${slow}`,
+            where: countsWhere(values, stages),
+            gives: hours,
+          },
+          {
+            formula: `${threePlaces(turns)} × ${threePlaces(hours)}`,
+            where: { turns, hoursPerTurn: hours },
+            gives: found,
+          },
+        )
+        return working
+      },
       reason: outcome === 'agrees' ? 'hours-agree' : difference < 0 ? 'hours-short' : 'hours-over',
       details: { turns, hoursPerTurn: hours, limit: stopped ? 'stop-work' : 'spring' },
     }

@@ -1,3 +1,4 @@
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { defineProof } from './define-proof.ts'
@@ -77,11 +78,13 @@ export const handsFitInOrder = defineProof({
       unit: 'mm',
       difference: first.difference,
       allowed: null,
-      working: judged.map(({ outer, inner, wide, narrow, difference }) => ({
-        formula: `${plain(wide)} − ${plain(narrow)}`,
-        where: { [outer]: wide, [inner]: narrow },
-        gives: difference,
-      })),
+      get working() {
+        return judged.map(({ outer, inner, wide, narrow, difference }) => ({
+          formula: `${onPaper(wide)} − ${onPaper(narrow)}`,
+          where: { [outer]: wide, [inner]: narrow },
+          gives: difference,
+        }))
+      },
       reason: first.reason,
       details: { outer: first.outer, inner: first.inner },
     }

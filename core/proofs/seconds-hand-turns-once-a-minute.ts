@@ -61,7 +61,7 @@ export const secondsHandTurnsOnceAMinute = defineProof({
     const ratio = gearRatio(wheels, pinions)
     const exact = hours === undefined ? ratio : ratio.div(hours)
     const found = exact.valueOf()
-    const agrees = exact.equals(60)
+    const agrees = exact.n === 60n && exact.d === 1n
     return {
       outcome: agrees ? 'agrees' : 'disagrees',
       stated: 60,

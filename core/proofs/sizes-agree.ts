@@ -1,4 +1,5 @@
 import { ligneMm } from '../quantities/length-units.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import type { Reading } from '../record/reading.ts'
 import { readingsMeet } from '../record/reading-conflicts.ts'
@@ -10,8 +11,7 @@ import { pairsOfUnits, type SizeKey, type SizePair, sizeKeys, sizeReading } from
 
 const baguetteLeast = 2.5
 const baguetteUsual = 3
-const threePlaces = (value: number): number => Math.round(value * 1000) / 1000
-const fourPlaces = (value: number): number => Math.round(value * 10000) / 10000
+const threePlaces = (value: number): number => onPaper(value, 3)
 
 type Outcome = 'agrees' | 'doubtful' | 'disagrees'
 type Reason =
@@ -43,9 +43,10 @@ const conversion = (key: SizeKey, { printed, value, quantity }: Reading<number>)
   if (quantity === undefined || !['ligne', 'douzieme', 'inch'].includes(quantity.unit)) return []
   const where = { field: key, printed }
   const { exact } = quantity
-  if (quantity.unit === 'inch') return [{ formula: `${exact.div('25.4').valueOf()} × 25.4`, where, gives: value }]
+  if (quantity.unit === 'inch')
+    return [{ formula: `${onPaper(exact.div('25.4').valueOf())} × 25.4`, where, gives: value }]
   const lignes = exact.div(ligneMm)
-  const written = lignes.d <= 12n ? lignes.toFraction(true) : String(lignes.valueOf())
+  const written = lignes.d <= 12n ? lignes.toFraction(true) : String(onPaper(lignes.valueOf()))
   return [{ formula: `${written} × ${ligneMm.toFraction()}`, where, gives: value }]
 }
 
@@ -73,7 +74,7 @@ const stepsOf = ({ key, otherKey, first, second }: SizePair): readonly WorkingSt
     ? []
     : [
         {
-          formula: `${fourPlaces(rounding(first))} + ${fourPlaces(rounding(second))}`,
+          formula: `${onPaper(rounding(first))} + ${onPaper(rounding(second))}`,
           where: { rounding: 'half of the last digit of each' },
           gives: plain(rounding(first) + rounding(second)),
         },

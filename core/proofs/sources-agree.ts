@@ -1,5 +1,6 @@
 import { caliberFields } from '../fields/caliber-fields.ts'
 import type { FieldKind } from '../fields/field.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import type { Reading } from '../record/reading.ts'
 import { fieldsReadTwice, type ReadingConflict, readingConflicts } from '../record/reading-conflicts.ts'
@@ -18,10 +19,13 @@ const units: Partial<Readonly<Record<FieldKind, string>>> = {
 const counted: readonly FieldKind[] = ['count', 'year']
 
 /** How far two readings lie apart, as a share of the first; whole where they cannot be nearly alike. */
-const shareOf = ({ key, first, difference }: ReadingConflict): number =>
-  difference === null || counted.includes(caliberFields[key].kind) || first.value === 0
-    ? 1
-    : plain(Math.abs(difference / Number(first.value)))
+const shareOf = ({ key, first, difference, allowed }: ReadingConflict): number => {
+  if (difference === null || first.value === 0) return 1
+  const off = Math.abs(difference)
+  // A year with circa before it is good up to its last year; a count has no rounding.
+  if (counted.includes(caliberFields[key].kind)) return off <= Number(allowed) ? 0 : 1
+  return plain(off / Number(first.value))
+}
 
 const printOf = (name: string, { printed, source, page }: Reading): Record<string, string> => ({
   [name]: printed,
@@ -39,7 +43,7 @@ const stepOf = (conflict: ReadingConflict): WorkingStep => {
   }
   return difference === null
     ? { formula: `${first.printed} against ${second.printed}`, where, gives: 'different' }
-    : { formula: `${plain(Number(second.value))} − ${plain(Number(first.value))}`, where, gives: plain(difference) }
+    : { formula: `${onPaper(Number(second.value))} − ${onPaper(Number(first.value))}`, where, gives: plain(difference) }
 }
 
 /** Several readings of one field meet within the rounding with which they are printed. */

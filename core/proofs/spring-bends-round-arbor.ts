@@ -1,4 +1,5 @@
 import { arborToThickness, surfaceStrain } from '../formulas/spring-bend.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import { defineProof } from './define-proof.ts'
 import { exactValue, sideOf } from './exact-value.ts'
@@ -47,20 +48,22 @@ export const springBendsRoundArbor = defineProof({
       stated: null,
       found,
       unit: 'thicknesses',
-      difference: sharp ? found - least : wide ? found - most : 0,
+      difference: sharp ? plain(found - least) : wide ? plain(found - most) : 0,
       allowed: 0,
-      working: [
-        {
-          formula: `${barrelArborMm} ÷ ${springThicknessMm}`,
-          where: { barrelArborMm, springThicknessMm },
-          gives: found,
-        },
-        {
-          formula: `100 × ${springThicknessMm} ÷ (${barrelArborMm} + ${springThicknessMm})`,
-          where: { barrelArborMm, springThicknessMm, unit: '%' },
-          gives: strainPercent,
-        },
-      ],
+      get working() {
+        return [
+          {
+            formula: `${onPaper(barrelArborMm)} ÷ ${onPaper(springThicknessMm)}`,
+            where: { barrelArborMm, springThicknessMm },
+            gives: found,
+          },
+          {
+            formula: `100 × ${onPaper(springThicknessMm)} ÷ (${onPaper(barrelArborMm)} + ${onPaper(springThicknessMm)})`,
+            where: { barrelArborMm, springThicknessMm, unit: '%' },
+            gives: strainPercent,
+          },
+        ]
+      },
       reason: sharp ? 'bend-sharp' : wide ? 'bend-wide' : 'bend-usual',
       details: { strainPercent, usualFrom, usualTo, least },
     }

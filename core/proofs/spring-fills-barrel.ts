@@ -1,4 +1,6 @@
 import { springFill } from '../formulas/barrel.ts'
+import { onPaper } from '../quantities/on-paper.ts'
+import { plain } from '../quantities/plain.ts'
 import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
 import { bestFill, fillAllowance, fillVerdict } from '../springs/fill-verdict.ts'
 import { defineProof } from './define-proof.ts'
@@ -35,19 +37,21 @@ export const springFillsBarrel = defineProof({
       unit: 'of the free space',
       difference: found - bestFill,
       allowed: fillAllowance.usual,
-      working: [
-        {
-          formula: `4 × ${springLengthMm} × ${springThicknessMm} ÷ (π × (${barrelInsideMm}² − ${barrelArborMm}²))`,
-          where: {
-            springLengthMm,
-            springThicknessMm,
-            barrelInsideMm: values.barrelInsideMm,
-            barrelArborMm,
-            ...(barrelInsideMm === values.barrelInsideMm ? {} : { insideWithinBridleMm: barrelInsideMm }),
+      get working() {
+        return [
+          {
+            formula: `4 × ${onPaper(springLengthMm)} × ${onPaper(springThicknessMm)} ÷ (π × (${onPaper(barrelInsideMm)}² − ${onPaper(barrelArborMm)}²))`,
+            where: {
+              springLengthMm,
+              springThicknessMm,
+              barrelInsideMm: values.barrelInsideMm,
+              barrelArborMm,
+              ...(barrelInsideMm === values.barrelInsideMm ? {} : { insideWithinBridleMm: plain(barrelInsideMm) }),
+            },
+            gives: found,
           },
-          gives: found,
-        },
-      ],
+        ]
+      },
       reason: found >= 1 ? 'fill-over' : extent,
     }
   },

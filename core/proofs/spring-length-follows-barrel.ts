@@ -1,12 +1,12 @@
 import { bestSpringLength, mostTurns, springCoils, springFill } from '../formulas/barrel.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import { barrelSizeKeys, coilSpace } from '../springs/barrel-sizes.ts'
 import { bestFill, fillAllowance, fillVerdict } from '../springs/fill-verdict.ts'
 import { defineProof } from './define-proof.ts'
 import type { WorkingStep } from './proof.ts'
 
-/** A figure as it is carried on paper. */
-const threePlaces = (value: number): number => Math.round(value * 1000) / 1000
+const threePlaces = (value: number): number => onPaper(value, 3)
 
 /** The spring is about as long as gives the most turns in its barrel. */
 export const springLengthFollowsBarrel = defineProof({
@@ -33,40 +33,17 @@ export const springLengthFollowsBarrel = defineProof({
   reasons: ['length-best', 'length-short', 'length-long', 'length-over'],
   judge: (values) => {
     const { barrelArborMm, springThicknessMm, springLengthMm } = values
-    const barrelInsideMm = plain(coilSpace(values, values.barrelInsideMm))
+    const barrelInsideMm = coilSpace(values, values.barrelInsideMm)
     const sizes = { barrelInsideMm, barrelArborMm, springThicknessMm, springLengthMm }
     const fill = springFill(sizes)
     const best = bestSpringLength(sizes)
     const most = mostTurns(sizes)
     const outcome = fillVerdict(fill)
     const difference = best - springLengthMm
-    const bestPlaces = threePlaces(best)
-    const squares = `π × (${barrelInsideMm}² − ${barrelArborMm}²)`
-    const barrel = { barrelInsideMm: values.barrelInsideMm, barrelArborMm, springThicknessMm }
-    const working: WorkingStep[] = [
-      {
-        formula: `${squares} ÷ (8 × ${springThicknessMm})`,
-        where: barrelInsideMm === values.barrelInsideMm ? barrel : { ...barrel, insideWithinBridleMm: barrelInsideMm },
-        gives: best,
-      },
-      { formula: `${bestPlaces} − ${springLengthMm}`, where: { springLengthMm }, gives: difference },
-    ]
     const turns = fill < 1 ? springCoils(sizes).turns : null
     const lostTurns = turns === null ? most : Math.max(0, most - turns)
-    if (turns !== null)
-      working.push({
-        formula: `${threePlaces(most)} − ${threePlaces(turns)}`,
-        where: { mostTurns: most, turns },
-        gives: lostTurns,
-      })
     // The strip area is what counts, so the thickness that suits the stated length is had from the same rule.
     const suitingThicknessMm = (springThicknessMm * bestFill) / fill
-    if (outcome !== 'agrees')
-      working.push({
-        formula: `${squares} ÷ (8 × ${springLengthMm})`,
-        where: { springLengthMm, suits: 'springThicknessMm' },
-        gives: suitingThicknessMm,
-      })
     const extent = outcome === 'agrees' ? 'length-best' : difference > 0 ? 'length-short' : 'length-long'
     return {
       outcome,
@@ -75,7 +52,35 @@ export const springLengthFollowsBarrel = defineProof({
       unit: 'mm',
       difference,
       allowed: (best * fillAllowance.usual) / bestFill,
-      working,
+      get working() {
+        const squares = `π × (${onPaper(barrelInsideMm)}² − ${onPaper(barrelArborMm)}²)`
+        const bridle = barrelInsideMm === values.barrelInsideMm ? {} : { insideWithinBridleMm: plain(barrelInsideMm) }
+        const working: WorkingStep[] = [
+          {
+            formula: `${squares} ÷ (8 × ${onPaper(springThicknessMm)})`,
+            where: { barrelInsideMm: values.barrelInsideMm, barrelArborMm, springThicknessMm, ...bridle },
+            gives: best,
+          },
+          {
+            formula: `${threePlaces(best)} − ${onPaper(springLengthMm)}`,
+            where: { springLengthMm },
+            gives: difference,
+          },
+        ]
+        if (turns !== null)
+          working.push({
+            formula: `${threePlaces(most)} − ${threePlaces(turns)}`,
+            where: { mostTurns: most, turns },
+            gives: lostTurns,
+          })
+        if (outcome !== 'agrees')
+          working.push({
+            formula: `${squares} ÷ (8 × ${onPaper(springLengthMm)})`,
+            where: { springLengthMm, suits: 'springThicknessMm' },
+            gives: suitingThicknessMm,
+          })
+        return working
+      },
       reason: turns === null ? 'length-over' : extent,
       details: { mostTurns: most, lostTurns, lostPercent: (lostTurns / most) * 100, suitingThicknessMm },
     }

@@ -1,3 +1,4 @@
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import { defineProof } from './define-proof.ts'
 import { exactValue, sideOf } from './exact-value.ts'
@@ -40,13 +41,15 @@ export const springStandsWithinBarrel = defineProof({
       unit: 'mm',
       difference: clearance,
       allowed: looseMm,
-      working: [
-        {
-          formula: `${plain(barrelDepthMm)} − ${plain(springHeightMm)}`,
-          where: { barrelDepthMm, springHeightMm },
-          gives: clearance,
-        },
-      ],
+      get working() {
+        return [
+          {
+            formula: `${onPaper(barrelDepthMm)} − ${onPaper(springHeightMm)}`,
+            where: { barrelDepthMm, springHeightMm },
+            gives: clearance,
+          },
+        ]
+      },
       reason: proud ? 'stands-proud' : close ? 'stands-close' : loose ? 'stands-loose' : 'stands-free',
       details: { usualMm },
     }

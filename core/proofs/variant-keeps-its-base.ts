@@ -1,4 +1,5 @@
 import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import type { Caliber } from '../record/caliber.ts'
 import type { Reading } from '../record/reading.ts'
@@ -54,7 +55,7 @@ export const variantKeepsItsBase = defineProof({
     const differing = pairs.filter(({ own, of }) => !readingsMeet(own, of))
     const working = differing.map(
       ({ key, own, of }): WorkingStep => ({
-        formula: `${own.value} − ${of.value}`,
+        formula: `${onPaper(Number(own.value))} − ${onPaper(Number(of.value))}`,
         where: { field: key, variant: own.printed, base: of.printed },
         gives: plain(Number(own.value) - Number(of.value)),
       }),

@@ -1,4 +1,5 @@
 import { centreDistance } from '../formulas/centre-distance.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import type { CaliberValues, Depth } from '../record/caliber.ts'
 import { depthParts, type ToothedField, toothedFields } from '../trains/depth-counts.ts'
@@ -14,7 +15,7 @@ const printOf = (depth: Depth, column: SizeColumn) => {
   return value === undefined ? undefined : (depth.quantities?.[column] ?? asPrinted(value))
 }
 
-/** A module is far below a millimetre, so it is written to the tenth of a micrometre. */
+/** A module is far below a millimetre, so its noughts are written too. */
 const fourPlaces = (mm: number): string => mm.toFixed(4)
 
 /** A stated count and its field. */
@@ -62,12 +63,17 @@ const workingOf = ({ depth, counts, sizes }: Judged): readonly WorkingStep[] => 
   return sizes.map(({ name, printed, modules }): WorkingStep => {
     const mm = plain(printed.value)
     if (counts === undefined) {
-      const formula = name === 'pitchRadiiMm' ? `(${driverPitchMm} + ${drivenPitchMm}) ÷ 2` : 'centre distance'
+      const formula =
+        name === 'pitchRadiiMm'
+          ? `(${onPaper(Number(driverPitchMm))} + ${onPaper(Number(drivenPitchMm))}) ÷ 2`
+          : 'centre distance'
       return { formula, where: { driver, driven, [name]: mm }, gives: mm }
     }
     const [wheel, pinion] = counts
     const formula =
-      name === 'centreDistanceMm' ? `2 × ${mm} ÷ (${wheel.teeth} + ${pinion.teeth})` : `${mm} ÷ ${modules}`
+      name === 'centreDistanceMm'
+        ? `2 × ${onPaper(mm)} ÷ (${wheel.teeth} + ${pinion.teeth})`
+        : `${onPaper(mm)} ÷ ${modules}`
     return {
       formula,
       where: { driver, driven, [name]: mm, [wheel.key]: wheel.teeth, [pinion.key]: pinion.teeth },

@@ -93,4 +93,6 @@ it('takes nothing near to sixty for sixty', () => {
   // 61 × 59 ÷ 60 is 59 59/60: a minute lost in an hour.
   const near = { centreWheel: 61, thirdPinion: 6, thirdWheel: 59, fourthPinion: 10 }
   expect(judge({ ...small, ...near })).toMatchObject({ outcome: 'disagrees', details: { found: '59 59/60' } })
+  // 60/7 turns have the sixty in the numerator alone.
+  expect(judge({ ...small, thirdPinion: 70 })).toMatchObject({ outcome: 'disagrees', details: { found: '8 4/7' } })
 })

@@ -42,6 +42,9 @@ it('meets the edge of 1 % exactly, where binary numbers would miss it', () => {
 it('takes another year for another year, since it is not measured', () => {
   expect(judge('firstYear', '1926', '1927')).toMatchObject({ outcome: 'disagrees', unit: 'years', difference: 1 })
   expect(judge('firstYear', '1926', 'c. 1928')).toMatchObject({ outcome: 'agrees' })
+  // A year with circa before it is good to about five, as in the proof that years run forward.
+  expect(judge('firstYear', 'c. 1926', '1931')).toMatchObject({ outcome: 'doubtful', allowed: 5 })
+  expect(judge('firstYear', 'c. 1926', '1932')).toMatchObject({ outcome: 'disagrees' })
 })
 
 it('is judged by the worst of several fields and names them all', () => {

@@ -4,6 +4,7 @@ import { bestSpringLength } from '../../../core/formulas/barrel.ts'
 import { springFillsBarrel } from '../../../core/proofs/spring-fills-barrel.ts'
 import { springLengthFollowsBarrel as proof } from '../../../core/proofs/spring-length-follows-barrel.ts'
 import { caliberOf } from '../../support/caliber-of.ts'
+import { caliberPrinted } from '../../support/caliber-printed.ts'
 import { everyNeedIsNamed } from '../../support/every-need-is-named.ts'
 
 const barrel = { barrelInsideMm: 12, barrelArborMm: 4, springThicknessMm: 0.12 }
@@ -86,3 +87,13 @@ everyNeedIsNamed(proof, { ...barrel, springLengthMm: 400 }, [
   'springThicknessMm',
   'springLengthMm',
 ])
+
+it('speaks of a bridle only where there is one, whatever the barrel was printed in', () => {
+  const sizes = { barrelInsideMm: "7'''", barrelArborMm: "2'''", springThicknessMm: '0,16', springLengthMm: '540' }
+  const where = (more: Readonly<Record<string, string>>) => {
+    const judgement = proof.judge(caliberPrinted({ ...sizes, ...more }))
+    return 'working' in judgement ? judgement.working[0]?.where : undefined
+  }
+  expect(where({})).not.toHaveProperty('insideWithinBridleMm')
+  expect(where({ springEnd: 'slipping bridle', bridleThicknessMm: '0,12' })).toHaveProperty('insideWithinBridleMm')
+})

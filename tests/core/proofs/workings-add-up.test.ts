@@ -4,6 +4,7 @@ import { withBases } from '../../../core/record/bases.ts'
 import { openCaliber } from '../../../core/record/entry.ts'
 import { readEntry } from '../../../core/record/read-entry.ts'
 import { demoCalibers } from '../../seed-data/demo-library.ts'
+import { caliberPrinted } from '../../support/caliber-printed.ts'
 import { evaluateFormula, roundingOf } from '../../support/evaluate-formula.ts'
 
 const calibers = withBases(demoCalibers.map(({ caliber }) => readEntry(openCaliber(caliber)).caliber))
@@ -36,4 +37,29 @@ it('every proof that judges by figures shows its working', () => {
       expect(judgement.working.length, proof.id).toBeGreaterThan(0)
     }
   }
+})
+
+it('no sum is written with more decimals than a watchmaker would, whatever a size was printed in', () => {
+  const inLignes = caliberPrinted({
+    barrelInsideMm: "7'''",
+    barrelArborMm: "2'''",
+    barrelDepthMm: ["1'''", '2.3'],
+    springHeightMm: "7/8'''",
+    springThicknessMm: "0.07'''",
+    springLengthMm: "210'''",
+    springEnd: 'slipping bridle',
+    bridleThicknessMm: "1/20'''",
+    goingHours: '40 h',
+    barrelTeeth: '84',
+    centrePinion: '14',
+    hourHandMm: "1/2'''",
+    minuteHandMm: '0,8',
+  })
+  const variant = { ...inLignes, values: { ...inLignes.values, basedOn: '1' } }
+  const base = caliberPrinted({ barrelInsideMm: "7 1/4'''" })
+  const formulas = proveCaliber({ ...variant, base }).flatMap(({ judgement }) =>
+    'working' in judgement ? judgement.working.map(({ formula }) => formula) : [],
+  )
+  expect(formulas.length).toBeGreaterThan(10)
+  expect(formulas.filter((formula) => /[.]\d{5,}/.test(formula))).toEqual([])
 })
