@@ -6,6 +6,7 @@ import type { Severity } from '../proofs/severity.ts'
 import { standings } from '../proofs/standing.ts'
 import { attachmentTypes } from '../record/attachment-kind.ts'
 import { nearReasons } from '../record/near-names.ts'
+import { gaugeTableSchema, gaugeTableShape } from '../springs/gauge-table.ts'
 import { stockSpringSchema } from '../springs/stock-spring.ts'
 
 /**
@@ -51,9 +52,10 @@ const importCountsSchema = z.strictObject({
   unchanged: z.int(),
   /** Pictures and scans brought in; absent where the file has none. */
   attachments: z.int().optional(),
-  /** Springs, and lines of the order list; absent where the file has none. */
+  /** Springs, lines of the order list, and gauge tables; absent where the file has none. */
   springs: stockCountsSchema.optional(),
   orders: stockCountsSchema.optional(),
+  gauges: stockCountsSchema.optional(),
   refused: z.array(z.strictObject({ path: z.string(), reason: z.string() })),
   /** Parts of the file that this version keeps but has no page for. */
   kept: z.array(z.string()),
@@ -78,12 +80,13 @@ const revisionSchema = z.strictObject({
 })
 const revisionId = z.int().positive()
 
-/** What a change did to one caliber, source, spring or line to order; null where there was none before, or is none after. */
+/** What a change did to one caliber, source, spring, line to order or gauge table; null where there was none before, or is none after. */
 const changeSchema = z.union([
   z.strictObject({ caliberId, before: caliberEntrySchema.nullable(), after: caliberEntrySchema.nullable() }),
   z.strictObject({ sourceKey: z.string(), before: sourceSchema.nullable(), after: sourceSchema.nullable() }),
   z.strictObject({ springId: z.int(), before: stockSpringSchema.nullable(), after: stockSpringSchema.nullable() }),
   z.strictObject({ orderId: z.int(), before: orderLineSchema.nullable(), after: orderLineSchema.nullable() }),
+  z.strictObject({ gaugeId: z.int(), before: gaugeTableShape.nullable(), after: gaugeTableShape.nullable() }),
 ])
 export type RevisionChange = z.infer<typeof changeSchema>
 
@@ -341,6 +344,18 @@ export const contract = {
     input: z.strictObject({ ids: z.array(z.int().positive()).min(1).max(10_000), state: z.enum(orderStates) }),
     output: nothing,
   },
+  /** The tables of old gauges that their owner entered. */
+  'gauges.list': {
+    access: 'read',
+    input: nothing,
+    output: z.strictObject({ gauges: z.array(gaugeTableShape.extend({ id: z.int() })) }),
+  },
+  'gauge.save': {
+    access: 'write',
+    input: z.strictObject({ id: z.int().positive().nullable(), table: gaugeTableSchema }),
+    output: z.strictObject({ id: z.int() }),
+  },
+  'gauge.remove': { access: 'write', input: z.strictObject({ id: z.int().positive() }), output: nothing },
   'attachments.list': {
     access: 'read',
     input: z.strictObject({ caliberId: caliberId.optional(), source: z.string().optional() }),

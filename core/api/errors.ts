@@ -12,6 +12,7 @@ export const failureSchema = z.strictObject({
     'draft-not-saved',
     'source-in-use',
     'same-ref',
+    'same-gauge',
     'not-so-many',
     'nothing-to-book',
     'later-changes',

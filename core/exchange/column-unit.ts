@@ -92,12 +92,16 @@ const shifted = (whole: string, decimals: string, places: number): string => {
  */
 export const writeColumnUnit = (printed: string, unit: ColumnUnit | null): string => {
   const text = printed.trim()
-  if (unit === null || !/^[\d¼½¾⅓⅔⅙⅚⅛⅜⅝⅞]/u.test(text) || !/^[\d.,\s'’/⁄¼½¾⅓⅔⅙⅚⅛⅜⅝⅞–-]*[\d¼½¾⅓⅔⅙⅚⅛⅜⅝⅞]$/u.test(text))
+  if (
+    unit === null ||
+    !/^[.,]?[\d¼½¾⅓⅔⅙⅚⅛⅜⅝⅞]/u.test(text) ||
+    !/^[\d.,\s'’/⁄¼½¾⅓⅔⅙⅚⅛⅜⅝⅞–-]*[\d¼½¾⅓⅔⅙⅚⅛⅜⅝⅞]$/u.test(text)
+  )
     return text
   const places = decimalShift[unit]
   if (places !== undefined) {
-    const [, whole = '', decimals = ''] = /^(\d+)(?:[.,](\d+))?$/.exec(text) ?? []
-    if (whole === '') return text
+    const [figures, whole = '', decimals = ''] = /^(\d*)(?:[.,](\d+))?$/.exec(text) ?? []
+    if (figures === undefined) return text
     return decimals === '' ? `${whole}/${10 ** places}` : shifted(whole, decimals, places)
   }
   const mark = marks[unit]

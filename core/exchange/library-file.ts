@@ -117,6 +117,8 @@ export const libraryFileSchema = z.looseObject({
   movements: z.array(z.record(z.string(), z.unknown())).default([]),
   /** The order list; absent where nothing is on it, and in files written before there was one. */
   orders: z.array(z.record(z.string(), z.unknown())).optional(),
+  /** Tables of old gauges; absent where there are none, and in files written before there were any. */
+  gauges: z.array(z.record(z.string(), z.unknown())).optional(),
   /** Absent where there are none, and in files written before there were any. */
   attachments: z.array(fileAttachmentSchema).optional(),
 })

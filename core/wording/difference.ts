@@ -6,6 +6,7 @@ import type { Overrule } from '../proofs/severity.ts'
 import type { EntryDifference } from '../record/compare-entries.ts'
 import { labelOf } from '../record/label-of.ts'
 import { sameJson } from '../record/same-json.ts'
+import type { GaugeTable } from '../springs/gauge-table.ts'
 import type { StockSpring } from '../springs/stock-spring.ts'
 import { proofTitle } from './proof-title.ts'
 import { overruleWords } from './severity.ts'
@@ -161,6 +162,28 @@ export const wordOrderDifferences = (before: OrderLine | null, after: OrderLine 
 /** A line with its caliber as a name. */
 const named = (line: OrderLine | null) =>
   line?.caliber === undefined ? line : { ...line, caliber: `${line.caliber.maker} ${line.caliber.designation}` }
+
+const gaugeLabels: Readonly<Record<string, string>> = {
+  name: 'Gauge',
+  measures: 'Measures',
+  place: 'Which of several numbers',
+  source: 'Source',
+  page: 'Page',
+  rows: 'Rows',
+}
+
+/**
+ * Says what differs between two states of a gauge table; null stands for no table.
+ *
+ * @example
+ * wordGaugeDifferences(null, { name: 'Harrow', measures: 'thickness', rows: [{ number: '14', mm: 0.12 }] }).at(-1) // { key: 'rows', label: 'Rows', before: [], after: ['14 = 0.12 mm'] }
+ */
+export const wordGaugeDifferences = (before: GaugeTable | null, after: GaugeTable | null): WordedDifference[] =>
+  differencesOf(withRows(before), withRows(after), gaugeLabels)
+
+/** A table with its rows as one line of text. */
+const withRows = (table: GaugeTable | null) =>
+  table && { ...table, rows: table.rows.map(({ number, mm }) => `${number} = ${mm} mm`).join(', ') }
 
 type Keyed = Readonly<Record<string, unknown>>
 

@@ -27,6 +27,8 @@ const sentences: Readonly<Record<Failure['code'], (details: Failure['details']) 
     `${text(title) || 'This source'} was not removed: ${values === 1 ? 'one value rests' : `${text(values) || 'some'} values rest`} on it. Give ${values === 1 ? 'it' : 'them'} another source first.`,
   'same-ref': ({ ref, tray }) =>
     `${text(tray) ? `The tray ${text(tray)}` : 'The tray'} has another spring ${text(ref)} already. Give this one another number, or change the one that is there.`,
+  'same-gauge': ({ name, measures }) =>
+    `The library has a table of ${text(measures) || 'this measure'} for the gauge ${text(name)} already. Give this one another name, or change the one that is there.`,
   'not-so-many': ({ ref, left, count }) =>
     `${text(count) || 'So many'} of spring ${text(ref)} cannot be booked out: ${left === 0 ? 'none is' : `${text(left)} ${left === 1 ? 'is' : 'are'}`} in stock. Correct the stock first, or book out fewer.`,
   'nothing-to-book': ({ what }) =>

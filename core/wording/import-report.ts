@@ -3,6 +3,8 @@ import type { ImportCounts } from '../api/contract.ts'
 const calibers = (n: number): string => (n === 1 ? '1 caliber' : `${n} calibers`)
 const pictures = (n: number): string => (n === 1 ? '1 picture or scan' : `${n} pictures and scans`)
 
+const gaugeTables = (n: number): string => (n === 1 ? '1 gauge table' : `${n} gauge tables`)
+
 /**
  * Says what an import did, one line a fact; with `dryRun`, what it would do.
  * @example
@@ -15,13 +17,18 @@ export const wordImport = (counts: ImportCounts, dryRun: boolean): readonly stri
   if (counts.updated > 0) lines.push(`${calibers(counts.updated)} ${would}updated.`)
   if (counts.unchanged > 0) lines.push(`${calibers(counts.unchanged)} unchanged.`)
   if (counts.attachments) lines.push(`${pictures(counts.attachments)} ${would}added.`)
-  const refused = Object.groupBy(counts.refused, ({ path }) => (path.startsWith('attachments[') ? 'pictures' : 'whole'))
+  if (counts.gauges?.added) lines.push(`${gaugeTables(counts.gauges.added)} ${would}added.`)
+  if (counts.gauges?.updated) lines.push(`${gaugeTables(counts.gauges.updated)} ${would}updated.`)
+  const refused = Object.groupBy(counts.refused, ({ path }) =>
+    path.startsWith('attachments[') ? 'pictures' : path.startsWith('gauges[') ? 'gauges' : 'whole',
+  )
   for (const [left, count] of [
     [refused.whole ?? [], calibers],
+    [refused.gauges ?? [], gaugeTables],
     [refused.pictures ?? [], pictures],
   ] as const) {
     if (left.length === 0) continue
-    lines.push(`${count(left.length)} ${would}left out${count === calibers ? ' whole' : ''}, for these reasons:`)
+    lines.push(`${count(left.length)} ${would}left out${count === pictures ? '' : ' whole'}, for these reasons:`)
     for (const { path, reason } of left) lines.push(`  ${path}: ${reason}`)
   }
   if (counts.kept.length > 0) {

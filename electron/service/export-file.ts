@@ -2,6 +2,7 @@ import type { FileCaliber } from '../../core/exchange/library-file.ts'
 import { writeLibraryFile } from '../../core/exchange/write-library-file.ts'
 import { closeEntry } from '../../core/record/entry.ts'
 import { eachCaliber } from '../store/calibers.ts'
+import { listGauges } from '../store/gauges.ts'
 import { readKeptSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
 import { listOrders } from '../store/orders.ts'
@@ -26,5 +27,13 @@ export const exportFile = async (library: Library, caliberId: number | undefined
   const springs = (await allSprings(library)).map(({ id: _, ...spring }) => spring)
   const lines = (await listOrders(library)).map(({ id: _, ...line }) => line)
   const orders = lines.length === 0 ? {} : { orders: lines }
-  return writeLibraryFile({ lignebook: 1, sources, calibers, springs, movements, ...orders, ...attachments, ...others })
+  const tables = (await listGauges(library)).map(({ id: _, ...table }) => table)
+  const gauges = tables.length === 0 ? {} : { gauges: tables }
+  return writeLibraryFile({
+    ...{ lignebook: 1, sources, calibers, springs, movements },
+    ...orders,
+    ...gauges,
+    ...attachments,
+    ...others,
+  })
 }

@@ -17,6 +17,7 @@ import {
   saveCaliber,
 } from '../store/calibers.ts'
 import { discardDraft, keepDraft, latestDraft, readDraft } from '../store/draft.ts'
+import { listGauges, removeGauge, saveGauge } from '../store/gauges.ts'
 import { takeBackRevision } from '../store/history.ts'
 import type { Library } from '../store/library.ts'
 import { nearCalibers } from '../store/near.ts'
@@ -144,6 +145,12 @@ export const createHandlers = (library: Library, { readDemo, now, makeFolder }: 
   'order.book-in': ({ id }) => bookInOrder(library, id),
   'orders.mark': async ({ ids, state }) => {
     await markOrders(library, ids, state)
+    return {}
+  },
+  'gauges.list': async () => ({ gauges: await listGauges(library) }),
+  'gauge.save': async ({ id, table }) => ({ id: await saveGauge(library, id, table) }),
+  'gauge.remove': async ({ id }) => {
+    await removeGauge(library, id)
     return {}
   },
   'attachments.list': async (place) => ({ attachments: await listAttachments(library, place) }),

@@ -3,6 +3,7 @@ import type { ImportCounts } from '../../core/api/contract.ts'
 import type { CaliberEntry } from '../../core/exchange/library-file.ts'
 import { bringInAttachments } from '../store/attachment-exchange.ts'
 import { findCaliber, readCaliber, type SavedItem, saveCalibers } from '../store/calibers.ts'
+import { bringInGauges, foreseeGauges } from '../store/gauges.ts'
 import { keepSections } from '../store/kept-sections.ts'
 import type { Library } from '../store/library.ts'
 import { bringInOrders, foreseeOrders } from '../store/orders.ts'
@@ -48,7 +49,8 @@ export const importFile = async (
   refused.push(...pictures.refused)
   const springs = foreseeSprings(library, incoming.springs)
   const orders = { ...foreseeOrders(library, incoming.orders), removed: 0 }
-  const stock = springs.added + springs.updated + orders.added + orders.updated
+  const gauges = { ...foreseeGauges(library, incoming.gauges), removed: 0 }
+  const stock = gauges.added + gauges.updated + springs.added + springs.updated + orders.added + orders.updated
   if (!dryRun) {
     const shelf = new Map((await listSources(library)).map(({ values: _, ...source }) => [source.key, source]))
     const fresh = incoming.sources.filter((source) => !isDeepStrictEqual(shelf.get(source.key), source))
@@ -63,6 +65,8 @@ export const importFile = async (
             bringInAttachments(library, revision, pictures.wanted)
             bringInSprings(library, revision, incoming.springs)
             bringInOrders(library, revision, incoming.orders, incoming.springs.length)
+            const position = incoming.springs.length + incoming.orders.length
+            bringInGauges(library, revision, incoming.gauges, position)
           },
     )
     if (items.length > 0) await recountVariants(library)
@@ -75,6 +79,7 @@ export const importFile = async (
     ...(incoming.attachments.length === 0 ? {} : { attachments: pictures.wanted.length }),
     ...(incoming.springs.length === 0 ? {} : { springs }),
     ...(incoming.orders.length === 0 ? {} : { orders }),
+    ...(incoming.gauges.length === 0 ? {} : { gauges }),
     refused,
     kept: keptNames(incoming),
   }

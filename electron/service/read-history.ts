@@ -21,7 +21,12 @@ const shown = (change: Revision['changes'][number]): RevisionChange => {
   if ('caliberId' in change) {
     return { caliberId: change.caliberId, before: change.before?.entry ?? null, after: change.after?.entry ?? null }
   }
-  return change.kind === 'spring'
-    ? { springId: change.id, before: change.before, after: change.after }
-    : { orderId: change.id, before: change.before, after: change.after }
+  switch (change.kind) {
+    case 'spring':
+      return { springId: change.id, before: change.before, after: change.after }
+    case 'order':
+      return { orderId: change.id, before: change.before, after: change.after }
+    case 'gauge':
+      return { gaugeId: change.id, before: change.before, after: change.after }
+  }
 }

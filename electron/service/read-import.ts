@@ -2,11 +2,15 @@ import Papa from 'papaparse'
 import { LignebookError } from '../../core/api/errors.ts'
 import { entriesFromRows, type TableProblem } from '../../core/exchange/calibers-table.ts'
 import type { CaliberEntry, FileAttachment, LibraryFile, Source } from '../../core/exchange/library-file.ts'
+import { readGaugeTable } from '../../core/exchange/read-gauge-table.ts'
 import { readLibraryFile } from '../../core/exchange/read-library-file.ts'
 import { readStockSpring } from '../../core/exchange/read-stock-spring.ts'
 import { type OrderLine, orderLineSchema } from '../../core/orders/order-line.ts'
 import { openCaliber } from '../../core/record/entry.ts'
+import { foldHeading } from '../../core/record/fold-heading.ts'
+import type { GaugeTable } from '../../core/springs/gauge-table.ts'
 import type { StockSpring } from '../../core/springs/stock-spring.ts'
+import { gaugeProblem } from '../../core/wording/gauge-table-problem.ts'
 import { stockSpringProblem } from '../../core/wording/stock-spring-problem.ts'
 import type { KeptSections } from '../store/kept-sections.ts'
 
@@ -23,6 +27,7 @@ export interface Incoming {
   readonly calibers: readonly IncomingCaliber[]
   readonly springs: readonly StockSpring[]
   readonly orders: readonly OrderLine[]
+  readonly gauges: readonly GaugeTable[]
   readonly sections: KeptSections
   readonly attachments: readonly FileAttachment[]
   readonly refused: readonly { readonly path: string; readonly reason: string }[]
@@ -43,10 +48,12 @@ const readFile = (name: string, text: string): Incoming => {
     movements,
     attachments = [],
     orders = [],
+    gauges = [],
     ...others
   } = readLibraryFile(text, name)
   const stock = readSprings(springs)
   const listed = readOrders(orders)
+  const tables = readGauges(gauges)
   return {
     sources,
     calibers: calibers.map((caliber, i) => ({
@@ -56,9 +63,10 @@ const readFile = (name: string, text: string): Incoming => {
     })),
     springs: stock.springs,
     orders: listed.orders,
+    gauges: tables.gauges,
     sections: { movements, others },
     attachments,
-    refused: [...stock.refused, ...listed.refused],
+    refused: [...stock.refused, ...listed.refused, ...tables.refused],
   }
 }
 
@@ -100,6 +108,29 @@ const readOrders = (lines: NonNullable<LibraryFile['orders']>) => {
   return { orders, refused }
 }
 
+const readGauges = (lines: NonNullable<LibraryFile['gauges']>) => {
+  const gauges: GaugeTable[] = []
+  const refused: Refused[] = []
+  const seen = new Set<string>()
+  lines.forEach((line, i) => {
+    const read = readGaugeTable(line)
+    if (!read.ok) {
+      const { place, problem } = read.problem
+      const reason = gaugeProblem(problem)
+      refused.push({ path: `gauges[${i}].${place}`, reason: `${reason.charAt(0).toUpperCase()}${reason.slice(1)}` })
+      return
+    }
+    const { name, measures } = read.table
+    const key = `${measures} ${foldHeading(name)}`
+    if (seen.has(key)) {
+      const reason = `The gauge ${name} stands in the file twice for its ${measures}. Give one of the two another name.`
+      refused.push({ path: `gauges[${i}].name`, reason })
+    } else gauges.push(read.table)
+    seen.add(key)
+  })
+  return { gauges, refused }
+}
+
 const readTable = (name: string, text: string): Incoming => {
   const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false })
   const { entries, problems } = entriesFromRows(data)
@@ -110,6 +141,7 @@ const readTable = (name: string, text: string): Incoming => {
     calibers: entries.map(({ row, entry }) => ({ path: `row ${row}`, entry, partial: true })),
     springs: [],
     orders: [],
+    gauges: [],
     sections: { movements: [], others: {} },
     attachments: [],
     refused: problems.map((problem) => ({

@@ -1,16 +1,19 @@
 import { LignebookError } from '../../core/api/errors.ts'
 import type { OrderLine } from '../../core/orders/order-line.ts'
+import type { GaugeTable } from '../../core/springs/gauge-table.ts'
 import type { StockSpring } from '../../core/springs/stock-spring.ts'
+import { gaugeById, writeGauge } from './gauge-rows.ts'
 import { type Library, rows } from './library.ts'
 import type { Tables } from './tables.ts'
 
 interface Stocked {
   readonly spring: StockSpring
   readonly order: OrderLine
+  readonly gauge: GaugeTable
 }
 export type StockKind = keyof Stocked
 
-/** What one step did to one spring or one line of the order list; null where there was none, or is none any more. */
+/** What one step did to one spring, one line of the order list or one gauge table; null where there was none, or is none any more. */
 export type StockChange = {
   readonly [K in StockKind]: {
     readonly kind: K
@@ -85,9 +88,9 @@ export const writeOrder = (library: Library, id: number | null, line: OrderLine)
   return id ?? Number(lastInsertRowid)
 }
 
-const tables = { spring: 'spring', order: 'order_line' } as const
+const tables = { spring: 'spring', order: 'order_line', gauge: 'gauge' } as const
 
-/** Takes a spring or a line away; within a transaction. */
+/** Takes a spring, a line or a gauge table away; within a transaction. */
 export const eraseStock = (library: Library, kind: StockKind, id: number): void => {
   library.prepare(`delete from ${tables[kind]} where id = ?`).run(id)
 }
@@ -140,22 +143,28 @@ export const stockChangesOf = (
     return { kind, id, before: read(before), after: read(after) } as StockChange
   })
 
-const put = (library: Library, change: StockChange, side: 'before' | 'after'): void => {
-  if (change.kind === 'spring') {
-    const state = change[side]
-    if (state === null) eraseStock(library, 'spring', change.id)
-    else writeSpring(library, change.id, state)
-  } else {
-    const state = change[side]
-    if (state === null) eraseStock(library, 'order', change.id)
-    else writeOrder(library, change.id, state)
+/** How each kind stands, and how it is written again. */
+const records: {
+  readonly [K in StockKind]: {
+    readonly byId: (library: Library, id: number) => Stocked[K] | null
+    readonly write: (library: Library, id: number, state: Stocked[K]) => number
   }
+} = {
+  spring: { byId: springById, write: writeSpring },
+  order: { byId: orderById, write: writeOrder },
+  gauge: { byId: gaugeById, write: writeGauge },
+}
+
+const put = <K extends StockKind>(library: Library, kind: K, id: number, state: Stocked[K] | null): void => {
+  if (state === null) eraseStock(library, kind, id)
+  else records[kind].write(library, id, state)
 }
 
 /** Brings what a revision changed to how it was before or after it; within a transaction. */
 export const moveStock = (library: Library, revisionId: number, side: 'before' | 'after'): void => {
   const changes = stockChangesOf(library, revisionId)
-  for (const change of side === 'before' ? changes.toReversed() : changes) put(library, change, side)
+  for (const change of side === 'before' ? changes.toReversed() : changes)
+    put(library, change.kind, change.id, change[side])
 }
 
 /** Takes back what one revision did with springs and lines, as changes of another; within a transaction. */
@@ -163,12 +172,14 @@ export const takeBackStock = (library: Library, revisionId: number, into: number
   stockChangesOf(library, revisionId)
     .toReversed()
     .forEach((change, position) => {
-      const back =
-        change.kind === 'spring'
-          ? { ...change, before: springById(library, change.id), after: change.before }
-          : { ...change, before: orderById(library, change.id), after: change.before }
-      noteStockChange(library, into, position, back)
-      put(library, change, 'before')
+      const { kind, id, before } = change
+      noteStockChange(library, into, position, {
+        kind,
+        id,
+        before: records[kind].byId(library, id),
+        after: before,
+      } as StockChange)
+      put(library, kind, id, before)
     })
 }
 

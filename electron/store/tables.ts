@@ -152,10 +152,11 @@ export interface Tables {
     extra: string
   }
   order_line: { id: number; line: string }
+  gauge: { id: number; line: string }
   stock_change: {
     revision_id: number
     position: number
-    kind: 'spring' | 'order'
+    kind: 'spring' | 'order' | 'gauge'
     record_id: number
     before: string | null
     after: string | null

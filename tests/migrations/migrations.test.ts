@@ -204,3 +204,69 @@ test('every table of the newest schema is strict', async () => {
     .all()
   expect(loose.filter((name) => name !== 'sqlite_schema' && name !== 'sqlite_sequence')).toEqual([])
 })
+
+test.each([10, 20, 30, 40])(
+  '0050-gauge-tables adds the tables of gauges to a library of schema %i, and takes up those it kept',
+  async (from) => {
+    const { connection, db } = emptyFile()
+    await migrate(
+      connection,
+      db,
+      migrations.filter(({ number }) => number <= from),
+    )
+    const row = { number: '2/0', mm: 0.27 }
+    const good = { name: 'Harrow', measures: 'thickness', rows: [row, { number: '14', mm: 0.12 }], later: { kept: 1 } }
+    const high = { name: 'Harrow', measures: 'height', page: '9', rows: [{ number: '14', mm: 1.5 }] }
+    const bad = [
+      { ...good, name: 'harrow ' },
+      { ...good, name: 'Thick', rows: [{ number: '14', mm: 12 }] },
+      { ...good, name: 'Twice', rows: [row, row] },
+      { ...good, name: 'Empty', rows: [] },
+      { ...good, name: 'Words', rows: [{ number: 'fine', mm: 0.1 }] },
+      'Harrow',
+      7,
+      null,
+    ]
+    const keep = connection.prepare('insert into kept_section (name, content) values (?, ?)')
+    keep.run('gauges', JSON.stringify([good, high, ...bad]))
+    keep.run('movements', '[{"name":"A1"}]')
+    await migrate(
+      connection,
+      db,
+      migrations.filter(({ number }) => number <= 50),
+    )
+    expect(schemaOf(connection)).toBe(50)
+    const kept = (text: unknown): unknown => JSON.parse(String(text))
+    expect(connection.prepare('select line from gauge order by id').pluck().all().map(kept)).toEqual([good, high])
+    expect(connection.prepare('select name from kept_section order by name').pluck().all()).toEqual([
+      'gaugesAsWritten',
+      'movements',
+    ])
+    const left = connection.prepare("select content from kept_section where name = 'gaugesAsWritten'").pluck().get()
+    expect(kept(left)).toEqual(bad)
+  },
+)
+
+test('0050-gauge-tables keeps what revisions remember of springs and orders, and leaves a section of another form', async () => {
+  const { connection, db } = emptyFile()
+  await migrate(
+    connection,
+    db,
+    migrations.filter(({ number }) => number <= 40),
+  )
+  connection.exec(`insert into revision (id, at, action, taken_back, left_behind) values (1, '2031', 'entry', 0, 0);
+    insert into stock_change (revision_id, position, kind, record_id, after) values (1, 0, 'spring', 7, '{}'), (1, 1, 'order', 3, '{}');
+    insert into kept_section (name, content) values ('gauges', '{"later":1}')`)
+  const before = connection.prepare('select * from stock_change').all()
+  await migrate(
+    connection,
+    db,
+    migrations.filter(({ number }) => number <= 50),
+  )
+  expect(connection.prepare('select * from stock_change').all()).toEqual(before)
+  expect(connection.prepare('select * from kept_section').all()).toEqual([
+    { name: 'gaugesAsWritten', content: '{"later":1}' },
+  ])
+  connection.exec('delete from revision')
+  expect(connection.prepare('select count(*) from stock_change').pluck().get()).toBe(0)
+})

@@ -4,6 +4,7 @@ import { compareEntries } from '../../../core/record/compare-entries.ts'
 import {
   type WordedDifference,
   wordDifference,
+  wordGaugeDifferences,
   wordOrderDifferences,
   wordSourceDifferences,
   wordSpringDifferences,
@@ -47,6 +48,11 @@ const told = (change: RevisionChange): Told => {
     const { orderId, before, after } = change
     const name = (after ?? before)?.what ?? 'Order'
     return { key: `order ${orderId}`, name, differences: wordOrderDifferences(before, after), href: '/orders' }
+  }
+  if ('gaugeId' in change) {
+    const { gaugeId, before, after } = change
+    const name = `Gauge table ${(after ?? before)?.name ?? ''}`
+    return { key: `gauge ${gaugeId}`, name, differences: wordGaugeDifferences(before, after), href: '/gauges' }
   }
   const { caliberId, before, after } = change
   const state = after ?? before

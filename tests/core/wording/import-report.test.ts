@@ -22,3 +22,17 @@ test('an empty file is said to be so', () => {
     'The file holds no calibers.',
   ])
 })
+
+test('gauge tables are counted and refused by their own name', () => {
+  const counts = {
+    ...{ added: 0, updated: 0, unchanged: 0, kept: [] },
+    gauges: { added: 2, updated: 1, unchanged: 0, removed: 0 },
+    refused: [{ path: 'gauges[3].rows[0].mm', reason: '12 mm is outside what is possible.' }],
+  }
+  expect(wordImport(counts, true)).toEqual([
+    '2 gauge tables would be added.',
+    '1 gauge table would be updated.',
+    '1 gauge table would be left out whole, for these reasons:',
+    '  gauges[3].rows[0].mm: 12 mm is outside what is possible.',
+  ])
+})
