@@ -3,7 +3,6 @@ import { Link, useLocation } from 'wouter'
 import type { PlayFinding } from '../../../core/bench/judge-play.ts'
 import { playPlaceKeys } from '../../../core/bench/play-places.ts'
 import { leverWhereThereIsOne, playMovementOf, playPlacesOf } from '../../../core/bench/play-places-of.ts'
-import type { PlayMovement } from '../../../core/bench/play-standard.ts'
 import type { CaliberEntry } from '../../../core/exchange/library-file.ts'
 import type { CaliberValues } from '../../../core/record/caliber.ts'
 import { readEntry } from '../../../core/record/read-entry.ts'
@@ -11,7 +10,6 @@ import { freedomLine } from '../../../core/wording/freedom-sentence.ts'
 import { playCautions } from '../../../core/wording/play-cautions.ts'
 import { playLine, playRules, playSummary } from '../../../core/wording/play-sentence.ts'
 import { useFamily } from '../../api/use-family.ts'
-import { BenchField } from '../../components/bench-field.tsx'
 import { useCommands } from '../../components/commands.ts'
 import { ReadCaliber } from '../../components/read-caliber.tsx'
 import { say } from '../../components/say.ts'
@@ -20,19 +18,13 @@ import { walkFields } from '../../components/walk-fields.ts'
 import { CylinderPart } from './cylinder-part.tsx'
 import { LeverPart } from './lever-part.tsx'
 import { PlayArbor, playRowNames } from './play-arbor.tsx'
+import { PlayAsked } from './play-asked.tsx'
 import { nothingTyped, type PlayTyped, playPlace } from './play-place.ts'
 import { scaleOf } from './play-row.tsx'
 import { readLever } from './read-lever.ts'
 import { readPlayRow } from './read-play-row.ts'
 import { typedMeasured } from './typed-measured.ts'
 import './play-page.css'
-
-const movements: Readonly<Record<PlayMovement, string>> = {
-  watch: 'watch with a lever',
-  cylinder: 'watch with a cylinder',
-  'other-watch': 'watch with another escapement',
-  clock: 'clock',
-}
 
 interface OfCaliber {
   readonly id: number
@@ -126,38 +118,7 @@ const Bench = ({ caliber }: { caliber?: OfCaliber }) => {
           <li key={rule}>{rule}</li>
         ))}
       </ul>
-      <div className="bench-fields play-asked">
-        <div className="bench-field">
-          <label htmlFor="play-movement">Movement</label>
-          <select
-            id="play-movement"
-            value={movement}
-            onChange={({ target }) => change({ ...typed, movement: target.value as PlayMovement })}
-          >
-            {Object.entries(movements).map(([key, word]) => (
-              <option key={key} value={key}>
-                {word}
-              </option>
-            ))}
-          </select>
-        </div>
-        <BenchField
-          label="Readings may be off by"
-          name="offMm"
-          unit="mm"
-          figure={off}
-          hint="each way; else half of the last digit, or type 0.04 ±0.005"
-          onType={(offMm) => change({ ...typed, offMm })}
-        />
-        <label className="play-makers">
-          <input
-            type="checkbox"
-            checked={typed.makers}
-            onChange={({ target }) => change({ ...typed, makers: target.checked })}
-          />{' '}
-          Type the maker’s figures
-        </label>
-      </div>
+      <PlayAsked typed={typed} movement={movement} off={off} onChange={change} />
       <p className="play-sum" role="status">
         {playSummary(found.map(({ finding }) => finding))}
       </p>
