@@ -90,7 +90,9 @@ export const decidingSentence = (measurement: DecidingMeasurement): string => {
 export const unboundSentence = ({ key, waitsFor }: UnboundCount): string =>
   waitsFor.length > 0
     ? `Without the ${listed(waitsFor.map((each) => labelOf(each).toLowerCase()))} the ${nameOf(key)} cannot be worked out. State ${waitsFor.length === 1 ? 'it' : 'them'}, or look for ${waitsFor.length === 1 ? 'it' : 'them'} too.`
-    : `Nothing stated binds the ${nameOf(key)}: neither beat rate nor hands depend on it. A depth with two of its three sizes would bind it.`
+    : key === 'sweepDriver' || key === 'sweepPinion'
+      ? `Nothing stated binds the ${nameOf(key)}: it counts where the seconds display is centre, indirect. State that, or a depth with two of its three sizes.`
+      : `Nothing stated binds the ${nameOf(key)}: neither beat rate nor hands depend on it. A depth with two of its three sizes would bind it.`
 
 const ahead = (seconds: number, what: string): string =>
   `${what} ${figure(Math.abs(seconds), 1)} s a day ${seconds > 0 ? 'more' : 'less'} than stated`
@@ -121,11 +123,17 @@ export const missingSentence = ({ unknown, solutions, nearest, complete }: Missi
     : `${solutions.length} answers fit, the most customary first.`
 }
 
+const beforeCentre: readonly CountKey[] = ['barrelTeeth', 'intermediatePinion', 'intermediateWheel', 'centrePinion']
+
 /** Why there is nothing to look for. */
-export const nothingMissingSentence = (values: CaliberValues): string =>
-  countKeys.some((key) => values[key] !== undefined)
-    ? 'No count is missing. Name the counts to look for, as for a wheel that is lost.'
-    : 'Neither a beat rate nor a count is stated, so nothing can be worked out. State what is known of the train.'
+export const nothingMissingSentence = (values: CaliberValues): string => {
+  const stated = countKeys.filter((key) => values[key] !== undefined)
+  if (stated.length === 0)
+    return 'Neither a beat rate nor a count is stated, so nothing can be worked out. State what is known of the train.'
+  return stated.every((key) => beforeCentre.includes(key))
+    ? 'Only counts from the barrel to the centre are stated, and no rate or hand depends on them. State what is known of the train.'
+    : 'No count is missing. Name the counts to look for, as for a wheel that is lost.'
+}
 
 /** What a count that was worked out rests on, as the note of its reading. */
 export const workedOutNote = (rests: readonly Statement[], { beatRateVph, dialHours }: CaliberValues): string => {

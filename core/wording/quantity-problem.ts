@@ -10,6 +10,13 @@ const oneOf = (words: readonly string[]): string =>
 /** The figure with as many digits as a person can use. */
 const plain = (value: number): string => String(Number(value.toPrecision(6)))
 
+/** More of a value than a person takes in at once is cut off, and what would break the line is a space. */
+const quoted = (text: string): string => {
+  const line = text.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ')
+  return `"${line.length > mostQuoted ? `${line.slice(0, mostQuoted)}…` : line}"`
+}
+const mostQuoted = 60
+
 /** What is wrong and what to do, without the field's name. */
 const explain = (problem: Problem): string => {
   switch (problem.code) {
@@ -18,25 +25,25 @@ const explain = (problem: Problem): string => {
     case 'missing-cell':
       return 'is missing; fill it in or take the line out.'
     case 'unreadable':
-      return `"${problem.text}" cannot be read; write it as in the help beside the field.`
+      return `${quoted(problem.text)} cannot be read; write it as in the help beside the field.`
     case 'ambiguous':
-      return `"${problem.text}" can be read as ${oneOf(problem.readings)}; write ${oneOf(problem.readings.map((reading) => reading.replace(/ mm$/, '')))}.`
+      return `${quoted(problem.text)} can be read as ${oneOf(problem.readings)}; write ${oneOf(problem.readings.map((reading) => reading.replace(/ mm$/, '')))}.`
     case 'size-number':
-      return `"${problem.text}" is a size or gauge number, not a length; write the measured length.`
+      return `${quoted(problem.text)} is a size or gauge number, not a length; write the measured length.`
     case 'wrong-unit':
-      return `"${problem.text}" carries the unit "${problem.unit}", which is not read here; write it in a unit named in the help.`
+      return `${quoted(problem.text)} carries the unit ${quoted(problem.unit)}, which is not read here; write it in a unit named in the help.`
     case 'not-whole':
-      return `"${problem.text}" is not a whole number; count again and write a whole number.`
+      return `${quoted(problem.text)} is not a whole number; count again and write a whole number.`
     case 'zero-denominator':
-      return `"${problem.text}" divides by nought; write the fraction again.`
+      return `${quoted(problem.text)} divides by nought; write the fraction again.`
     case 'limits-crossed':
-      return `"${problem.text}" puts the lower limit above the upper one; write the smaller first.`
+      return `${quoted(problem.text)} puts the lower limit above the upper one; write the smaller first.`
     case 'fit-not-tabulated':
-      return `"${problem.text}" is not a fit that Lignebook has a table for (h, H, js or JS, grades 5 to 11, up to 30 mm); write both limits instead.`
+      return `${quoted(problem.text)} is not a fit that Lignebook has a table for (h, H, js or JS, grades 5 to 11, up to 30 mm); write both limits instead.`
     case 'impossible':
-      return `"${problem.text}" comes to ${plain(problem.value)}, outside what is possible (${plain(problem.possible[0])} to ${plain(problem.possible[1])}); check the figure and its unit.`
+      return `${quoted(problem.text)} comes to ${plain(problem.value)}, outside what is possible (${plain(problem.possible[0])} to ${plain(problem.possible[1])}); check the figure and its unit.`
     case 'not-a-choice':
-      return `"${problem.text}" is not one of the choices; write ${oneOf(problem.choices)}.`
+      return `${quoted(problem.text)} is not one of the choices; write ${oneOf(problem.choices)}.`
   }
 }
 

@@ -12,6 +12,8 @@ export interface NamedCaliber {
   readonly maker: string
   readonly designation: string
   readonly caliber: Caliber
+  /** What a sentence calls it: its place in the file, or its name in the library. */
+  readonly where: string
 }
 
 /** The file that a command works on, or the library as it would be exported, with what a sentence calls it. */
@@ -26,7 +28,7 @@ export const textOf = async (input: CommandInput): Promise<{ readonly place: str
 export const calibersOf = async (input: CommandInput): Promise<readonly NamedCaliber[]> => {
   const { options, words } = input
   const [file, ...more] = words
-  if (more.length > 0) throw new UnusableInput(`One file at a time: ${more.join(' ')} is one too many.`)
+  if (more.length > 0) throw new UnusableInput(`One file at a time; ${more.join(' ')} is one too many.`)
   if (file !== undefined && options.library !== undefined)
     throw new UnusableInput('Name a file or a library with --library, not both.')
   const { place, text } = await textOf(input)
@@ -42,8 +44,9 @@ export const calibersOf = async (input: CommandInput): Promise<readonly NamedCal
   const { caliber: name } = options
   const chosen = typeof name === 'string' ? [namedCaliber(place, all, name)] : all
   return chosen.map(({ maker, designation, caliber, problem, path }) => {
-    if (problem) throw new UnusableInput(`${place}, ${path}.${placeInCaliber(problem)}: ${sayProblem(problem)}`)
-    return { maker, designation, caliber }
+    const where = `${place}, ${file === undefined ? `${maker} ${designation}`.trim() : path}`
+    if (problem) throw new UnusableInput(`${where}.${placeInCaliber(problem)}: ${sayProblem(problem)}`)
+    return { maker, designation, caliber, where }
   })
 }
 

@@ -1,16 +1,22 @@
+import { caliberFields } from '../../core/fields/caliber-fields.ts'
 import { OutsideRange } from '../../core/formulas/outside-range.ts'
+import { readRatio } from '../../core/quantities/read-plain.ts'
 import { lostSpring as estimate } from '../../core/springs/lost-spring.ts'
 import { springLine } from '../../core/springs/spring-line.ts'
 import { figure } from '../../core/wording/figure.ts'
 import { lostSpringCaution, lostSpringRemark } from '../../core/wording/lost-spring-remark.ts'
+import { oneSentence } from '../../core/wording/one-sentence.ts'
 import { outsideRangeSentence } from '../../core/wording/outside-range.ts'
+import { wordProblem } from '../../core/wording/quantity-problem.ts'
 import { springCautions } from '../../core/wording/spring-cautions.ts'
 import { calibersOf, type NamedCaliber } from './calibers-of.ts'
 import { type Command, type CommandInput, libraryOption, printJson, UnusableInput } from './command.ts'
 
 const turnsOf = ({ options: { turns } }: CommandInput): number | undefined => {
   if (turns === undefined) return undefined
-  const number = Number(String(turns).replace(',', '.'))
+  const read = readRatio(String(turns))
+  if (!read.ok && read.problem.code === 'ambiguous') throw new UnusableInput(wordProblem('--turns', read.problem))
+  const number = read.ok ? read.quantity.value : Number.NaN
   if (!(number > 0 && number <= 100))
     throw new UnusableInput(`--turns ${turns}: give the turns as a number above 0 and up to 100.`)
   return number
@@ -23,7 +29,9 @@ const estimateOf = (one: NamedCaliber, turns: number | undefined) => {
     return estimate(one.caliber.values, turns)
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
-    throw new UnusableInput(`${nameOf(one)}: ${outsideRangeSentence(error.code, error.details)}`)
+    const field = Object.keys(error.details).find((key) => Object.hasOwn(caliberFields, key))
+    const sentence = oneSentence(outsideRangeSentence(error.code, error.details))
+    throw new UnusableInput(`${one.where}${field ? `.fields.${field}` : ''}: ${sentence}`)
   }
 }
 

@@ -11,6 +11,7 @@ import {
   nothingMissingSentence,
   unboundSentence,
 } from '../../core/wording/missing-sentence.ts'
+import { oneSentence } from '../../core/wording/one-sentence.ts'
 import { workingLine } from '../../core/wording/working-line.ts'
 import { calibersOf, type NamedCaliber } from './calibers-of.ts'
 import { type Command, type CommandInput, libraryOption, printJson, UnusableInput } from './command.ts'
@@ -25,12 +26,13 @@ export const missing: Command = {
   options: { ...libraryOption, caliber: { type: 'string' }, unknown: { type: 'string' } },
   run: async (input) => {
     const unknown = unknownNamed(input.options.unknown)
-    const { maker, designation, caliber } = onlyOne(input, await calibersOf(input))
+    const { maker, designation, caliber, where } = onlyOne(input, await calibersOf(input))
     const name = `${maker} ${designation}`.trim()
     const answer = findMissingCounts(caliber, unknown)
     if (answer.unknown.length === 0) {
-      const why = answer.unbound.map(unboundSentence)
-      throw new UnusableInput(`${name}: ${why.length > 0 ? why.join(' ') : nothingMissingSentence(caliber.values)}`)
+      const [first] = answer.unbound
+      const why = first ? answer.unbound.map(unboundSentence).join(' ') : nothingMissingSentence(caliber.values)
+      throw new UnusableInput(`${where}${first ? `.fields.${first.key}` : ''}: ${oneSentence(why)}`)
     }
     if (input.options.json) printJson(input.io, documentOf(answer))
     else input.io.out(`${[name, ...proseOf(answer)].join('\n')}\n`)
@@ -45,7 +47,7 @@ const unknownNamed = (option: string | boolean | undefined): readonly CountKey[]
     const key = isCountKey(name) ? name : fieldFromHeading(name)
     if (key === undefined || !isCountKey(key))
       throw new UnusableInput(
-        `--unknown names '${name}', which is no count of teeth or leaves. Counts are ${countKeys.join(', ')}.`,
+        `--unknown names '${name}', which is no count of teeth or leaves; counts are ${countKeys.join(', ')}.`,
       )
     return key
   })
@@ -58,8 +60,8 @@ const onlyOne = ({ options, words }: CommandInput, calibers: readonly NamedCalib
   const place = words[0] ?? String(options.library ?? 'The library')
   throw new UnusableInput(
     only === undefined
-      ? `${place} holds no caliber. Name a file or library with one in it.`
-      : `${place} holds ${calibers.length} calibers. Name one of them with --caliber.`,
+      ? `${place} holds no caliber; name a file or library with one in it.`
+      : `${place} holds ${calibers.length} calibers; name one of them with --caliber.`,
   )
 }
 

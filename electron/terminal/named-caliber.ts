@@ -1,3 +1,6 @@
+import { foldHeading } from '../../core/record/fold-heading.ts'
+import { isOneEdit } from '../../core/record/one-edit.ts'
+import { listed } from '../../core/wording/listed.ts'
 import { UnusableInput } from './command.ts'
 
 interface Named {
@@ -6,6 +9,21 @@ interface Named {
 }
 
 const plain = (text: string): string => text.trim().replace(/\s+/g, ' ').toLowerCase()
+const whole = ({ maker, designation }: Named): string => `${maker} ${designation}`.trim()
+
+const mostNear = 3
+
+/** What a person may have meant: the same letters and figures, one character off, or the beginning of the name. */
+const nearOnes = (calibers: readonly Named[], name: string): readonly string[] => {
+  const wanted = foldHeading(name)
+  if (wanted === '') return []
+  const isNear = (text: string) => {
+    const own = foldHeading(text)
+    return own === wanted || own.startsWith(wanted) || isOneEdit(own, wanted)
+  }
+  const near = calibers.filter((caliber) => isNear(caliber.designation) || isNear(whole(caliber)))
+  return [...new Set(near.map(whole))].slice(0, mostNear)
+}
 
 /**
  * The one caliber that a person means by a designation, or by maker and designation.
@@ -13,18 +31,17 @@ const plain = (text: string): string => text.trim().replace(/\s+/g, ' ').toLower
  */
 export const namedCaliber = <T extends Named>(place: string, calibers: readonly T[], name: string): T => {
   const wanted = plain(name)
-  const whole = calibers.filter(
-    ({ maker, designation }) => plain(maker) !== '' && plain(`${maker} ${designation}`) === wanted,
-  )
-  const found = whole.length > 0 ? whole : calibers.filter(({ designation }) => plain(designation) === wanted)
+  const byBoth = calibers.filter((caliber) => plain(caliber.maker) !== '' && plain(whole(caliber)) === wanted)
+  const found = byBoth.length > 0 ? byBoth : calibers.filter(({ designation }) => plain(designation) === wanted)
   const [only, ...more] = found
-  if (only === undefined)
-    throw new UnusableInput(
-      `${place} has no caliber ${name.trim() || 'without a name'}. Look at its designation again.`,
-    )
+  if (only === undefined) {
+    const near = nearOnes(calibers, name)
+    const advice = near.length > 0 ? `it has ${listed(near)}` : 'look at its designation again'
+    throw new UnusableInput(`${place} has no caliber ${name.trim() || 'without a name'}; ${advice}.`)
+  }
   if (more.length === 0) return only
-  if (whole.length > 0)
-    throw new UnusableInput(`${place} has ${found.length} calibers ${name.trim()}. Give each a designation of its own.`)
-  const makers = found.map(({ maker }) => maker.trim() || 'no maker')
-  throw new UnusableInput(`${place} has ${name.trim()} of ${makers.join(' and of ')}. Name the maker too.`)
+  const makers = [...new Set(found.map(({ maker }) => maker.trim() || 'no maker'))]
+  if (makers.length === 1)
+    throw new UnusableInput(`${place} has ${found.length} calibers ${name.trim()}; give each a designation of its own.`)
+  throw new UnusableInput(`${place} has ${name.trim()} of ${makers.join(' and of ')}; name the maker too.`)
 }

@@ -9,11 +9,11 @@ export const readText = (file: string): string => {
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code
     const why = code === 'ENOENT' ? 'is not there' : code === 'EISDIR' ? 'is a folder' : 'cannot be opened'
-    throw new UnusableInput(`${file} ${why}. Name a file that can be read.`)
+    throw new UnusableInput(`${file || 'A file without a name'} ${why}; name a file that can be read.`)
   }
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
   } catch {
-    throw new UnusableInput(`${file} is not a text in UTF-8. Save it in that form and try again.`)
+    throw new UnusableInput(`${file} is not a text in UTF-8; save it in that form and try again.`)
   }
 }

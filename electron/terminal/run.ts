@@ -36,9 +36,12 @@ const parse = (args: readonly string[], options: Command['options']) => {
   } catch (error) {
     // Node words these for a person; its advice on quoting comes after the first sentence.
     const [sentence = ''] = (error as Error).message.split(/\. |\n/)
-    throw new UnusableInput(`${sentence.replace(/\.$/, '')}. See --help.`)
+    throw new UnusableInput(`${sentence.replace(/\.$/, '')}; see --help.`)
   }
 }
+
+/** A refusal stands on one line, whatever characters a name or a value holds. */
+const onOneLine = (sentence: string): string => `${sentence.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ')}\n`
 
 /** Runs one command. Whatever a person gave that cannot be used ends in one sentence and status 2. */
 export const run = async (args: readonly string[], io: TerminalIo): Promise<ExitStatus> => {
@@ -52,7 +55,9 @@ export const run = async (args: readonly string[], io: TerminalIo): Promise<Exit
     }
     const load = Object.hasOwn(commands, name) ? commands[name] : undefined
     if (!load)
-      throw new UnusableInput(`Unknown command '${name}'. Known are ${Object.keys(commands).join(', ')}; see --help.`)
+      throw new UnusableInput(
+        `${name.startsWith('-') ? 'The command comes first, its options after it' : `Unknown command '${name}'`}; known are ${Object.keys(commands).join(', ')}; see --help.`,
+      )
     const command = await load()
     const { values, positionals } = parse(rest, command.options)
     if (values.help) {
@@ -61,8 +66,8 @@ export const run = async (args: readonly string[], io: TerminalIo): Promise<Exit
     }
     return await command.run({ options: values, words: positionals, io })
   } catch (error) {
-    if (error instanceof UnusableInput) io.err(`${error.message}\n`)
-    else if (error instanceof LignebookError) io.err(`${wordFailure(error.failure)}\n`)
+    if (error instanceof UnusableInput) io.err(onOneLine(error.message))
+    else if (error instanceof LignebookError) io.err(onOneLine(wordFailure(error.failure)))
     else throw error
     return 2
   }

@@ -28,8 +28,8 @@ export const springsOf = (place: string, text: string, tray: string | undefined)
   if (named.length === 0) {
     const trays = [...new Set(springs.map(({ tray: of }) => of ?? 'none named'))]
     throw new UnusableInput(
-      `${place} has no tray ${tray.trim() || 'without a name'}. ` +
-        (trays.length === 0 ? 'It has no springs.' : `It has: ${trays.join(', ')}.`),
+      `${place} has no tray ${tray.trim() || 'without a name'}; ` +
+        (trays.length === 0 ? 'it has no springs.' : `it has ${trays.join(', ')}.`),
     )
   }
   return named

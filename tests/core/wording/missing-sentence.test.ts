@@ -77,7 +77,12 @@ test('a count that cannot be worked out says what is wanting', () => {
   expect(unboundSentence({ key: 'thirdWheel', waitsFor: ['fourthPinion', 'beatRateVph'] })).toBe(
     'Without the fourth pinion and beat rate the third wheel cannot be worked out. State them, or look for them too.',
   )
-  expect(unboundSentence({ key: 'barrelTeeth', waitsFor: [] })).toMatch(/^Nothing stated binds the barrel teeth: /)
+  expect(unboundSentence({ key: 'barrelTeeth', waitsFor: [] })).toMatch(
+    /^Nothing stated binds the barrel teeth: neither /,
+  )
+  expect(unboundSentence({ key: 'sweepPinion', waitsFor: [] })).toContain(
+    'where the seconds display is centre, indirect',
+  )
 })
 
 test('the nearest counts are told with every error', () => {
@@ -131,6 +136,7 @@ test('none, one, several and too many are told apart', () => {
 
 test('nothing to look for is said of a whole train and of an empty one', () => {
   expect(nothingMissingSentence({ thirdWheel: 75 })).toMatch(/^No count is missing\./)
+  expect(nothingMissingSentence({ barrelTeeth: 80 })).toMatch(/^Only counts from the barrel to the centre are stated/)
   expect(nothingMissingSentence({})).toMatch(/^Neither a beat rate nor a count is stated/)
 })
 

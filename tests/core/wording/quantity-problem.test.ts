@@ -24,3 +24,11 @@ test('an unusual value is named with what is usual', () => {
     'Escape teeth: 12 is unusual; most lie between 13 and 30. Kept as written.',
   )
 })
+
+test('a value that is long or breaks the line is quoted so that the sentence can be read', () => {
+  expect(say('7'.repeat(100_000))).toBe(
+    `Spring thickness: "${'7'.repeat(60)}…" cannot be read; write it as in the help beside the field.`,
+  )
+  expect(say('thin\n\u001b[31m')).toMatch(/^Spring thickness: "thin \[31m" cannot be read; /)
+  expect(say(`18 ${'l'.repeat(70)}`)).toMatch(/carries the unit "l{60}…", /)
+})

@@ -30,7 +30,7 @@ test('one caliber can be named', async () => {
   expect(JSON.parse(readFileSync(file, 'utf8')).calibers).toMatchObject([{ maker: 'Dorn' }])
   const none = newFile()
   expect(await refused('export', none, '--library', library, '--caliber', 'none')).toContain('no caliber none')
-  expect(await refused('export', none, '--library', library, '--caliber', '17-220')).toContain('Name the maker too')
+  expect(await refused('export', none, '--library', library, '--caliber', '17-220')).toContain('name the maker too')
   expect(existsSync(none)).toBe(false)
 })
 

@@ -43,7 +43,22 @@ test('a barrel that is not stated gives no estimate and status 1', async () => {
 
 test('sizes and turns that cannot be are refused in one sentence', async () => {
   const file = fileOf(libraryFile(barrel({ barrelArborMm: 11.5 })))
-  expect(await refused('lost-spring', file, '--turns', '7')).toContain('leaves no room')
+  expect(await refused('lost-spring', file, '--turns', '7')).toMatch(
+    /calibers\.json, calibers\[0\]\.fields\.barrelInsideMm: A barrel arbor of 11\.5 mm leaves no room .*; measure both again/,
+  )
+  expect(await refused('lost-spring', file, '--turns', '1,234')).toContain(
+    '--turns: "1,234" can be read as 1.234 or 1234',
+  )
+  for (const turns of ['0x7', '1e1', '', '200'])
+    expect(await refused('lost-spring', file, '--turns', turns)).toContain('up to 100')
   expect(await refused('lost-spring', file, '--turns', 'seven')).toContain('--turns seven')
   expect(await refused('lost-spring', file, '--turns', '0')).toContain('--turns 0')
+})
+
+test('turns are read as a handbook prints them', async () => {
+  const file = fileOf(libraryFile(barrel()))
+  for (const turns of ['7.5', '7,5', '7 1/2'])
+    expect((await answered<Estimates>('lost-spring', file, '--turns', turns)).document.estimates[0]?.remarks[0]).toBe(
+      'For 7.5 theoretical turns, as given.',
+    )
 })

@@ -79,7 +79,7 @@ test('a long list for a person is cut, and says so', async () => {
 
 test('one caliber of several is named', async () => {
   const file = fileOf(libraryFile(without('thirdWheel'), wrongTrain))
-  expect(await refused('missing', file)).toMatch(/holds 2 calibers\. Name one of them with --caliber\.$/m)
+  expect(await refused('missing', file)).toMatch(/holds 2 calibers; name one of them with --caliber\.$/m)
   const { document } = await answered<Missing>('missing', file, '--caliber', '17-220')
   expect(document.solutions[0]?.counts).toEqual({ thirdWheel: 75 })
   const library = await libraryOf(without('thirdWheel'), wrongTrain)
@@ -91,9 +91,11 @@ test('what cannot be used is refused in one sentence', async () => {
   expect(await refused('missing', noThird, '--unknown', 'diameterMm')).toContain('no count of teeth or leaves')
   expect(await refused('missing', noThird, '--unknown', '')).toContain("''")
   expect(await refused('missing', noThird, '--unknown', 'barrelTeeth')).toContain(
-    'Nothing stated binds the barrel teeth',
+    'calibers[0].fields.barrelTeeth: Nothing stated binds the barrel teeth',
   )
-  expect(await refused('missing', fileOf(libraryFile(goodTrain)))).toContain('No count is missing.')
+  const pair = await refused('missing', noThird, '--unknown', 'barrelTeeth,sweepDriver')
+  expect(pair).toContain('would bind it; nothing stated binds the sweep driver: it counts where')
+  expect(await refused('missing', fileOf(libraryFile(goodTrain)))).toContain('calibers[0]: No count is missing')
   expect(await refused('missing', fileOf(libraryFile({ ...goodTrain, fields: {} })))).toContain('Neither a beat rate')
   expect(await refused('missing', fileOf(libraryFile()))).toContain('holds no caliber')
   const open = fileOf(libraryFile(without('thirdWheel', 'fourthPinion')))

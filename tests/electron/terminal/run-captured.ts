@@ -33,6 +33,7 @@ export const refused = async (...args: string[]): Promise<string> => {
   const { status, out, err } = await runCaptured(...args)
   expect({ args, status, out }).toEqual({ args, status: 2, out: '' })
   expect(err).toMatch(/^[^\n]+\.\n$/)
+  expect(err).not.toMatch(/[.!?] \p{Lu}/u)
   expect(err).not.toMatch(/ at .*\.ts|Error:/)
   return err
 }

@@ -12,6 +12,6 @@ test('reads sizes as numbers or as printed', () => {
 test('names the trays there are where one is asked for that is not there', () => {
   const read = () => springsOf('file.json', text([{ ...spring, tray: 'Drawer 3' }, spring]), 'attic')
   expect(read).toThrow(UnusableInput)
-  expect(read).toThrow('file.json has no tray attic. It has: Drawer 3, none named.')
-  expect(() => springsOf('file.json', text([]), 'attic')).toThrow('It has no springs.')
+  expect(read).toThrow('file.json has no tray attic; it has Drawer 3, none named.')
+  expect(() => springsOf('file.json', text([]), 'attic')).toThrow('it has no springs.')
 })
