@@ -1,4 +1,4 @@
-import { type CaliberFieldKey, caliberFields } from '../fields/caliber-fields.ts'
+import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import type { Caliber } from '../record/caliber.ts'
 import { chooseReading } from '../record/choose-reading.ts'
 import { readField } from '../record/read-field.ts'
@@ -72,7 +72,7 @@ const helpOfField = ({ proof, judgement }: Finding, caliber: Caliber, key: Calib
   const readings: readonly Reading[] = caliber.readings[key] ?? []
   const printed = readings.find(({ chosen }) => chosen)?.printed ?? String(value)
   let others: readonly { readonly other: Proof; readonly before: number }[] | undefined
-  const tried = new Set([value])
+  const tried = new Set<number>()
   const found: Ranked[] = []
   // The likeliest slip first, so that a value reached by two is put down to that one.
   const slips = [...misreadings(printed), ...neighbours(key, value)].sort((a, b) => order[a.slip] - order[b.slip])
@@ -113,8 +113,7 @@ const helpOfField = ({ proof, judgement }: Finding, caliber: Caliber, key: Calib
 export const misprintHelp = (finding: Finding, caliber: Caliber): readonly Misprint[] => {
   if (finding.judgement.outcome !== 'disagrees') return []
   const { needs, uses } = finding.proof
-  const keys = [...needs, ...uses].filter((key) => 'possible' in caliberFields[key])
-  return keys
+  return [...needs, ...uses]
     .flatMap((key) => helpOfField(finding, caliber, key))
     .sort(byLikelihood)
     .slice(0, most)

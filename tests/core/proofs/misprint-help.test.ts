@@ -143,3 +143,9 @@ it('offers nothing that would leave a doubt within the printed rounding', () => 
   expect(offered).toContain('minuteHandMm 1,16 digit-misread')
   expect(offered).not.toContain('hourHandMm 1,19 digit-misread')
 })
+
+it('leaves a stated nought alone, for which any figure would be a guess', () => {
+  const bare = caliberPrinted({ jewelsStated: '0' })
+  const jewels = [{ place: 'balance', kind: 'hole', count: 6 }]
+  expect(helps('jewels-add-up', { ...bare, lists: { ...bare.lists, jewels } })).toEqual([])
+})

@@ -97,3 +97,21 @@ it('speaks of a bridle only where there is one, whatever the barrel was printed 
   expect(where({})).not.toHaveProperty('insideWithinBridleMm')
   expect(where({ springEnd: 'slipping bridle', bridleThicknessMm: '0,12' })).toHaveProperty('insideWithinBridleMm')
 })
+
+it('says of a length that is far off which thickness would suit it', () => {
+  // π × (12² − 4²) ÷ (8 × 0.12) is 419 mm; 209.4 mm would want a strip of twice the thickness.
+  expect(proof.judge(caliberOf({ ...barrel, springLengthMm: 209.4395 }))).toMatchObject({
+    outcome: 'disagrees',
+    reason: 'length-short',
+    working: [
+      {},
+      {},
+      {},
+      {
+        formula: 'π × (12² − 4²) ÷ (8 × 209.4395)',
+        where: { springLengthMm: 209.4395, suits: 'springThicknessMm' },
+        gives: expect.closeTo(0.24, 6),
+      },
+    ],
+  })
+})
