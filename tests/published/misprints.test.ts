@@ -153,6 +153,21 @@ describe('sums without a relation of ours', () => {
     },
   )
 
+  // No field of a caliber holds how high a tooth stands over its pitch circle, so no proof of ours can find this one.
+  it(`E16: 2/5 printed for a wheel driving 10 leaves stands out of its own series in modules (${goodrich}, pp. 213–215; A)`, () => {
+    const printedShares = [
+      [6, '5/12'],
+      [7, '2/5'],
+      [8, '7/20'],
+      [10, '2/5'],
+      [12, '2/7'],
+    ] as const
+    const modules = printedShares.map(([leaves, share]) => (printed(share) * leaves) / 2)
+    const falls = (series: readonly number[]) => series.some((high, i) => high < (series[i - 1] ?? 0) - 1e-9)
+    expect(modules.map((high) => high.toFixed(3))).toEqual(['1.250', '1.400', '1.400', '2.000', '1.714'])
+    expect([falls(modules), falls(modules.toSpliced(3, 1))]).toEqual([true, false])
+  })
+
   it(`M9: the same law gives 9.78 in at 120 a minute (${goodrich}, p. 257; A)`, () => {
     expect(rateOf('84/7 70/7', 30).div(60).toFraction()).toBe('120')
     expect(Math.abs(39.14 * (60 / 120) ** 2 - printed('9.78'))).toBeLessThanOrEqual(0.005 + 1e-9)
