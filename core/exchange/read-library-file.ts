@@ -2,6 +2,7 @@ import { LignebookError } from '../api/errors.ts'
 import { type FileFault, wordFileFault } from '../wording/file-fault.ts'
 import { jsonFaultOffset } from './json-fault.ts'
 import { type LibraryFile, libraryFileSchema } from './library-file.ts'
+import { repeatedKey } from './repeated-key.ts'
 
 interface Issue {
   readonly code?: string | undefined
@@ -54,6 +55,8 @@ export const readLibraryFile = (text: string, name: string): LibraryFile => {
   const version = valueAt(document, ['lignebook'])
   if (typeof version === 'number' && version > 1) throw refuse('lignebook', { code: 'newer-version', version })
   if (version !== 1) throw refuse('lignebook', { code: 'not-a-library' })
+  const repeated = repeatedKey(json)
+  if (repeated) throw refuse(placeOf(repeated), { code: 'twice' })
   const parsed = libraryFileSchema.safeParse(document)
   if (parsed.success) return parsed.data
   const issue: Issue = parsed.error.issues[0] ?? { path: [] }

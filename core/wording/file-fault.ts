@@ -6,6 +6,7 @@ export type FileFault =
   | { readonly code: 'newer-version'; readonly version: number }
   | { readonly code: 'missing' }
   | { readonly code: 'blank' }
+  | { readonly code: 'twice' }
   | { readonly code: 'not-one-of'; readonly choices: readonly string[] }
   | { readonly code: 'overruled-twice' }
   | { readonly code: 'wrong-kind'; readonly expected: string }
@@ -35,6 +36,8 @@ export const wordFileFault = (fault: FileFault): string => {
       return 'this is missing; fill it in'
     case 'blank':
       return 'this is blank; fill it in'
+    case 'twice':
+      return 'this stands twice in one object; leave one of the two'
     case 'not-one-of':
       return `one of ${fault.choices.map((choice) => `"${choice}"`).join(', ')} is expected here`
     case 'overruled-twice':

@@ -30,6 +30,10 @@ describe('a file that cannot be read is refused with its place', () => {
     ['{"lignebook": 2}', 'lignebook'],
     [JSON.stringify({ lignebook: 1, calibers: [{ maker: 'Verrin' }] }), 'calibers[0].designation'],
     [
+      '{"lignebook": 1, "calibers": [{}, {"fields": {"thirdWheel": 75, "thirdWheel": 57}}]}',
+      'calibers[1].fields.thirdWheel',
+    ],
+    [
       JSON.stringify({ lignebook: 1, calibers: [caliber, { ...caliber, fields: { springThicknessMm: true } }] }),
       'calibers[1].fields.springThicknessMm',
     ],

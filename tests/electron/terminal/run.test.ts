@@ -81,6 +81,8 @@ test('input of every wrong kind is refused in one sentence that names the file',
     truth: caliber({ fields: { thirdWheel: true } }),
     'a list in a list': caliber({ fields: { thirdWheel: [[75]] } }),
     'beyond any number': '{"lignebook":1,"calibers":[{"maker":"V","designation":"1","fields":{"thirdWheel":1e309}}]}',
+    'a field twice':
+      '{"lignebook":1,"calibers":[{"maker":"V","designation":"1","fields":{"thirdWheel":75,"thirdWheel":76}}]}',
     huge: caliber({ fields: { thirdWheel: 1e300 } }),
     negative: caliber({ fields: { thirdWheel: -75 } }),
     fraction: caliber({ fields: { thirdWheel: 75.5 } }),
