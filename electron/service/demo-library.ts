@@ -3,10 +3,10 @@ import { join } from 'node:path'
 import { z } from 'zod'
 import { fileCaliberSchema, type LibraryFile, sourceSchema } from '../../core/exchange/library-file.ts'
 
-const springsFile = z.array(z.record(z.string(), z.unknown()))
+const linesFile = z.array(z.record(z.string(), z.unknown()))
 const sourcesFile = z.union([z.array(sourceSchema), z.object({ sources: z.array(sourceSchema) })])
 
-/** Reads the demo library: one file a caliber, the shelf of sources that they name, and the springs in the drawer. */
+/** Reads the demo library: one file a caliber, the shelf of sources that they name, the springs in the drawer, and a gauge on paper. */
 export const readDemoLibrary = (folder: string): LibraryFile => {
   const json = (...path: string[]): unknown => JSON.parse(readFileSync(join(folder, ...path), 'utf8'))
   const shelf = sourcesFile.parse(json('sources.json'))
@@ -15,7 +15,8 @@ export const readDemoLibrary = (folder: string): LibraryFile => {
     lignebook: 1,
     sources: Array.isArray(shelf) ? shelf : shelf.sources,
     calibers: names.sort().map((name) => fileCaliberSchema.parse(json('calibers', name))),
-    springs: springsFile.parse(json('springs.json')),
+    springs: linesFile.parse(json('springs.json')),
+    gauges: linesFile.parse(json('gauges.json')),
     movements: [],
   }
 }

@@ -75,6 +75,9 @@ export const useSprings = () =>
 /** The order list, oldest line first. */
 export const useOrders = () => useQuery({ queryKey: ['orders.list'], queryFn: () => call('orders.list', {}) })
 
+/** The tables of old gauges that their owner entered, in the order entered. */
+export const useGauges = () => useQuery({ queryKey: ['gauges.list'], queryFn: () => call('gauges.list', {}) })
+
 const historyPage = 100
 
 /** The changes, latest first, a page at a time. */

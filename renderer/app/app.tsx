@@ -29,6 +29,7 @@ import { CalibersPage } from '../pages/calibers/calibers-page.tsx'
 import { listPlace } from '../pages/calibers/list-place.ts'
 import { CountedPage } from '../pages/counted/counted-page.tsx'
 import { EntryPage } from '../pages/entry/entry-page.tsx'
+import { GaugesPage } from '../pages/gauges/gauges-page.tsx'
 import { GlossaryPage } from '../pages/glossary/glossary-page.tsx'
 import { HistoryPage } from '../pages/history/history-page.tsx'
 import { ImportPage } from '../pages/import/import-page.tsx'
@@ -103,6 +104,7 @@ const Frame = () => {
       { label: 'Go to the sources', keys: ['U'], run: () => go('/sources') },
       { label: 'Look at the history', keys: ['H'], run: () => go('/history') },
       { label: 'Look up a word in the glossary', keys: ['W'], run: () => go('/glossary') },
+      { label: 'Go to the gauge tables', keys: [], run: () => go('/gauges') },
       { label: 'Order list', keys: ['L'], run: () => go('/orders') },
       { label: 'Rate and amplitude', keys: ['R'], run: () => go('/rate') },
       { label: 'Play on the bench', keys: ['K'], run: () => go('/play') },
@@ -153,7 +155,11 @@ const Frame = () => {
           <BookOpen aria-hidden="true" />
           Calibers
         </Link>
-        <Link href="/springs" className="rail-item" aria-current={location.startsWith('/springs') ? 'page' : undefined}>
+        <Link
+          href="/springs"
+          className="rail-item"
+          aria-current={/^\/(springs|gauges)/.test(location) ? 'page' : undefined}
+        >
           <Disc3 aria-hidden="true" />
           Springs
         </Link>
@@ -211,6 +217,9 @@ const Frame = () => {
             </Route>
             <Route path="/proofs">
               <ProofsPage />
+            </Route>
+            <Route path="/gauges">
+              <GaugesPage />
             </Route>
             <Route path="/orders">
               <OrdersPage />

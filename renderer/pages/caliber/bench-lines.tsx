@@ -8,6 +8,7 @@ import { formatQuantity } from '../../../core/quantities/format-quantity.ts'
 import type { Caliber, CaliberValues } from '../../../core/record/caliber.ts'
 import { springLine } from '../../../core/springs/spring-line.ts'
 import { useCommands } from '../../components/commands.ts'
+import { GaugeLine } from '../../components/gauge-line.tsx'
 import { MissingValue } from '../../components/missing-value.tsx'
 import { OrderButton } from '../../components/order-button.tsx'
 import { SourceMark } from '../../components/source-mark.tsx'
@@ -69,6 +70,7 @@ export const SpringLine = ({ id, name, caliber, sources }: SpringLineProps) => {
         </span>
         {order && <OrderButton line={order} label="Order" />}
       </div>
+      <GaugeLine caliber={caliber} />
     </div>
   )
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import type { CaliberFieldKey } from '../../../core/fields/caliber-fields.ts'
@@ -36,10 +37,12 @@ const heroFields = [
 interface SpecifiedSpringProps extends SpringSectionProps {
   readonly reports: readonly ProofReport[]
   readonly sources: readonly Source[]
+  /** What stands under the figures. */
+  readonly children: ReactNode
 }
 
 /** The spring that the maker specified, large, with where each figure comes from and whether it can be right. */
-export const SpecifiedSpring = ({ caliber, name, caliberId, reports, sources }: SpecifiedSpringProps) => {
+export const SpecifiedSpring = ({ caliber, name, caliberId, reports, sources, children }: SpecifiedSpringProps) => {
   const { values } = caliber
   const sizes = {
     heightMm: values.springHeightMm,
@@ -60,6 +63,7 @@ export const SpecifiedSpring = ({ caliber, name, caliberId, reports, sources }: 
         ))}{' '}
         <span className="unit">mm</span>
       </p>
+      {children}
       <p className="order-caution">{springCautions.order}</p>
       <CopySpring values={values} name={name} />
       {order && (

@@ -13,6 +13,7 @@ import { BeforeOpening } from './before-opening.tsx'
 import { InTheBarrel } from './in-the-barrel.tsx'
 import { LostSpring } from './lost-spring.tsx'
 import { SpecifiedSpring } from './specified-spring.tsx'
+import { SpringGauge } from './spring-gauge.tsx'
 import { Substitutes } from './substitutes.tsx'
 import './spring-page.css'
 
@@ -47,7 +48,9 @@ const Bench = ({ id, entry }: { id: number; entry: CaliberEntry }) => {
           </button>
         </p>
       </header>
-      <SpecifiedSpring {...section} reports={reports} sources={sources.data?.sources ?? []} />
+      <SpecifiedSpring {...section} reports={reports} sources={sources.data?.sources ?? []}>
+        <SpringGauge id={id} entry={entry} name={name} caliber={caliber} />
+      </SpecifiedSpring>
       <BarrelBench {...section} />
       <Substitutes {...section} />
       <InTheBarrel {...section} />

@@ -1,21 +1,28 @@
 import { useEffect, useRef, useState } from 'react'
-import { Link, useLocation } from 'wouter'
+import { useLocation } from 'wouter'
+import { figure } from '../../../core/wording/figure.ts'
 import { useSprings } from '../../api/hooks.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { say } from '../../components/say.ts'
+import { usePrinting } from '../../components/use-printing.ts'
 import { useTitle } from '../../components/use-title.ts'
 import { EmptyTray } from './empty-tray.tsx'
 import { FindBar } from './find-bar.tsx'
+import { PrintedSprings } from './printed-springs.tsx'
+import { saveSprings } from './save-springs.ts'
 import type { StoredSpring } from './spring-columns.ts'
 import { SpringList } from './spring-list.tsx'
 import { type OpenPane, SpringPane } from './spring-pane.tsx'
+import { SpringsHead } from './springs-head.tsx'
 import { useFoundSprings } from './use-found-springs.ts'
 import { useTrayChanges } from './use-tray-changes.ts'
 import './springs.css'
 
 const none: readonly StoredSpring[] = []
-const countOf = (count: number): string => `${count} ${count === 1 ? 'spring' : 'springs'}`
+const countOf = (count: number): string => `${figure(count)} ${count === 1 ? 'spring' : 'springs'}`
+const countText = (found: number, all: number): string =>
+  found === all ? countOf(all) : `${figure(found)} of ${countOf(all)} found`
 
 /** The tray and the suppliers' lists: every spring, found, entered, changed, booked out. */
 export const SpringsPage = () => {
@@ -71,30 +78,15 @@ export const SpringsPage = () => {
     { label: pane ? 'Close this spring' : 'Back to calibers', keys: ['Escape'], run: () => (pane ? leave() : go('/')) },
   ])
 
+  const printing = usePrinting()
   const opened = pane !== null && (pane.what === 'new' || inPane !== undefined) ? pane : null
   return (
     <article className="springs" data-open={opened !== null || undefined}>
-      <header className="springs-head">
-        <h1>Springs</h1>
-        <p className="quiet" role="status">
-          {answer.data === undefined
-            ? ''
-            : found.length === springs.length
-              ? countOf(found.length)
-              : `${found.length} of ${countOf(springs.length)} found`}
-        </p>
-        <p className="actions">
-          <button type="button" className="plain-button" onClick={enter}>
-            Enter a spring <kbd>A</kbd>
-          </button>
-          <Link href="/springs/import" className="plain-button">
-            Bring in a list
-          </Link>
-          <Link href="/orders" className="plain-button">
-            Order list <kbd>L</kbd>
-          </Link>
-        </p>
-      </header>
+      <SpringsHead
+        count={answer.data === undefined ? '' : countText(found.length, springs.length)}
+        enter={enter}
+        save={found.length > 0 ? () => saveSprings(found) : undefined}
+      />
       {answer.error && (
         <p className="notice" role="alert">
           {failureText(answer.error)}
@@ -131,7 +123,8 @@ export const SpringsPage = () => {
             />
           </aside>
         )}
-        {found.length > 0 && (
+        {printing && <PrintedSprings springs={found} />}
+        {found.length > 0 && !printing && (
           <SpringList
             springs={found}
             {...order}

@@ -10,6 +10,7 @@ const folderOf = (sources: unknown, calibers: Record<string, unknown>): string =
   mkdirSync(join(folder, 'calibers'))
   writeFileSync(join(folder, 'sources.json'), JSON.stringify(sources))
   writeFileSync(join(folder, 'springs.json'), JSON.stringify([{ supplierRef: 'A1' }]))
+  writeFileSync(join(folder, 'gauges.json'), JSON.stringify([{ name: 'Harrow' }]))
   for (const [name, content] of Object.entries(calibers))
     writeFileSync(join(folder, 'calibers', name), JSON.stringify(content))
   return folder
@@ -21,8 +22,8 @@ test('each file is a caliber, in the order of their names, beside the shelf of s
     { sources: shelf },
     { 'b.json': verrin('2'), 'a.json': verrin('1'), 'notes.txt': 'no caliber' },
   )
-  const { lignebook, sources, calibers, springs } = readDemoLibrary(folder)
-  expect([lignebook, sources, springs]).toEqual([1, shelf, [{ supplierRef: 'A1' }]])
+  const { lignebook, sources, calibers, springs, gauges } = readDemoLibrary(folder)
+  expect([lignebook, sources, springs, gauges]).toEqual([1, shelf, [{ supplierRef: 'A1' }], [{ name: 'Harrow' }]])
   expect(calibers.map(({ designation }) => designation)).toEqual(['1', '2'])
 })
 
