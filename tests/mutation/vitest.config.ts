@@ -12,5 +12,7 @@ export default defineConfig({
     ],
     exclude: ['tests/published/terminal.test.ts'],
     isolate: false,
+    // The first run counts every branch that is taken, on a machine that may be busy; Stryker ends a mutant that hangs.
+    testTimeout: 60_000,
   },
 })
