@@ -1,13 +1,33 @@
+import { type GaugeReads, gaugeReads } from '../../core/springs/gauge-reads.ts'
 import { rankSprings } from '../../core/springs/rank-springs.ts'
 import { springLine } from '../../core/springs/spring-line.ts'
 import { figure } from '../../core/wording/figure.ts'
+import { gaugeDoubt, gaugeSentence } from '../../core/wording/gauge-sentence.ts'
 import { springCautions } from '../../core/wording/spring-cautions.ts'
 import { springReason, springVerdictWords } from '../../core/wording/spring-reason.ts'
 import { calibersOf, textOf } from './calibers-of.ts'
 import { type Command, libraryOption, printJson, UnusableInput } from './command.ts'
+import { gaugesOf } from './gauges-of.ts'
 import { springsOf } from './springs-of.ts'
 
 const mostShown = 20
+
+/** What the tables make of the printed gauge, beside it; nothing where there is none of either. */
+const gaugeFields = (gauge: GaugeReads | null) =>
+  gauge === null
+    ? {}
+    : {
+        gaugeReads: gauge.reads.map(({ table, row, measures, beside }) => ({
+          table: table.name,
+          measures,
+          number: row.number,
+          mm: row.mm,
+          statedMm: beside?.stated ?? null,
+          differenceMm: beside?.differenceMm ?? null,
+          agrees: beside?.agrees ?? null,
+        })),
+        gaugeDoubts: gauge.doubts.map(gaugeDoubt),
+      }
 
 export const springs: Command = {
   usage: 'springs FILE.json --caliber NAME [--tray TRAY] | springs --library FILE.sqlite --caliber NAME [--tray TRAY]',
@@ -22,6 +42,7 @@ export const springs: Command = {
     const stock = springsOf(place, text, typeof tray === 'string' ? tray : undefined)
     const { values } = found.caliber
     const { ranked, counts } = rankSprings(values, stock)
+    const gauge = gaugeReads(found.caliber, gaugesOf(place, text))
     const specified = {
       heightMm: values.springHeightMm ?? null,
       thicknessMm: values.springThicknessMm ?? null,
@@ -30,6 +51,7 @@ export const springs: Command = {
       end: values.springEnd ?? null,
       material: values.springMaterial ?? null,
       gauge: values.springGauge ?? null,
+      ...gaugeFields(gauge),
     }
     if (input.options.json) {
       const candidates = ranked.map(({ index: _, spring, reasons, verdict, ...figures }) => ({
@@ -51,7 +73,11 @@ export const springs: Command = {
         },
         order,
       )
-      input.io.out(`${found.maker} ${found.designation}\n  specified: ${line}\n  ${springCautions.order}\n\n`)
+      input.io.out(`${found.maker} ${found.designation}\n  specified: ${line}\n`)
+      if (values.springGauge !== undefined) input.io.out(`  gauge as printed: ${values.springGauge}\n`)
+      for (const read of gauge?.reads ?? []) input.io.out(`    ${gaugeSentence(read)}\n`)
+      for (const doubt of gauge?.doubts ?? []) input.io.out(`    Not looked up. ${gaugeDoubt(doubt)}\n`)
+      input.io.out(`  ${springCautions.order}\n\n`)
       for (const { spring, verdict, turns, goingHours, fill, reasons } of ranked.slice(0, mostShown)) {
         const { mark, word } = springVerdictWords[verdict]
         const figures = [

@@ -95,3 +95,29 @@ test('what cannot be used is refused in one sentence that names the place', asyn
   const bad = file([spring('odd', 0.105), { ...spring('bad', 0.105), heightMm: 'tall' }])
   expect(await refused('springs', bad, '--caliber', '11-300')).toContain('springs[1].heightMm')
 })
+
+const gauged = { ...caliber, fields: { ...caliber.fields, springGauge: 'Harrow, strength 14' } }
+const harrow = { name: 'Harrow', measures: 'thickness', rows: [{ number: '14', mm: 0.12 }] }
+
+test('a printed gauge is looked up in the tables of the file, beside what is stated, and only there', async () => {
+  const withTables = (gauges: unknown[]) => fileOf({ ...libraryFile(gauged), springs, gauges })
+  const { document } = await rankedOf(withTables([harrow]), '--caliber', '11-300')
+  expect(document.specified).toMatchObject({
+    thicknessMm: 0.105,
+    gauge: 'Harrow, strength 14',
+    gaugeReads: [
+      {
+        ...{ table: 'Harrow', measures: 'thickness', number: '14', mm: 0.12 },
+        ...{ statedMm: 0.105, differenceMm: 0.015, agrees: false },
+      },
+    ],
+    gaugeDoubts: [],
+  })
+  const { document: without } = await rankedOf(withTables([]), '--caliber', '11-300')
+  expect(without.specified).not.toHaveProperty('gaugeReads')
+  const { out } = await runCaptured('springs', withTables([harrow]), '--caliber', '11-300')
+  expect(out).toContain('gauge as printed: Harrow, strength 14')
+  expect(out).toContain('by your table Harrow: 0.12 mm; 0.015 mm more than the stated thickness of 0.105 mm.')
+  const other = await runCaptured('springs', withTables([{ ...harrow, name: 'Quarle' }]), '--caliber', '11-300')
+  expect(other.out).toContain('Not looked up. It names none of your gauge tables.')
+})
