@@ -282,6 +282,8 @@ export const contract = {
           keys: z.array(z.string()),
         }),
       ),
+      /** The gauge tables taken from it; absent where there are none. */
+      gauges: z.array(z.string()).optional(),
     }),
   },
   'source.remove': { access: 'write', input: z.strictObject({ key: z.string() }), output: nothing },

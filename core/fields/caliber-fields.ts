@@ -820,7 +820,7 @@ export const caliberFields = {
     label: 'Spring gauge',
     group: 'barrel',
     meaning:
-      'An old gauge number for the spring, as printed, with the name of the gauge; it is kept as text and never turned into millimetres.',
+      'An old gauge number for the spring, as printed, with the name of the gauge; it is kept as text, and read in millimetres only by a gauge table that its owner entered.',
     names: {
       en: ['mainspring gauge', 'gauge number', 'mainspring number'],
       fr: ['jauge du ressort', 'numéro de jauge', 'numéro du ressort'],

@@ -23,22 +23,26 @@ const resting = [
   ),
 ].join(' union all ')
 
-/** The shelf by title, with how many readings and lines each source stands behind. */
+/** The same, with the gauge tables that name one. */
+const counted = `select source from (${resting}) union all
+  select line ->> 'source' from gauge where line ->> 'source' is not null`
+
+/** The shelf by title, with how many readings, lines and gauge tables each source stands behind. */
 export const listSources = async (library: Library): Promise<(Source & { values: number })[]> => {
-  const counted = library.prepare(`select source, count(*) as count from (${resting}) group by source`).all()
-  const counts = new Map((counted as { source: string; count: number }[]).map(({ source, count }) => [source, count]))
+  const found = library.prepare(`select source, count(*) as count from (${counted}) group by source`).all()
+  const counts = new Map((found as { source: string; count: number }[]).map(({ source, count }) => [source, count]))
   return rows(library, library.db.selectFrom('source').selectAll().orderBy('title').orderBy('key')).map((row) => ({
     ...sourceOfRow(row),
     values: counts.get(row.key) ?? 0,
   }))
 }
 
-/** The calibers that rest on a source, by name; `total` counts them all. */
+/** The calibers that rest on a source, by name, where `total` counts them all; and the gauge tables taken from it. */
 export const usesOfSource = async (
   library: Library,
   key: string,
   limit: number,
-): Promise<{ total: number; uses: SourceUse[] }> => {
+): Promise<{ total: number; uses: SourceUse[]; gauges?: string[] }> => {
   const total = library.prepare(`select count(distinct caliber_id) from (${resting}) where source = ?`).pluck().get(key)
   const found = library
     .prepare(
@@ -51,7 +55,15 @@ export const usesOfSource = async (
        order by maker_folded, designation_order, id limit ?`,
     )
     .all(key, key, limit) as (Omit<SourceUse, 'keys'> & { keys: string })[]
-  return { total: Number(total), uses: found.map((use) => ({ ...use, keys: JSON.parse(use.keys) as string[] })) }
+  const gauges = library
+    .prepare("select line ->> 'name' from gauge where line ->> 'source' = ? order by id")
+    .pluck()
+    .all(key) as string[]
+  return {
+    total: Number(total),
+    uses: found.map((use) => ({ ...use, keys: JSON.parse(use.keys) as string[] })),
+    ...(gauges.length === 0 ? {} : { gauges }),
+  }
 }
 
 /** Puts a source on the shelf, in place of the one with its key, as a step that can be taken back. */
@@ -86,6 +98,6 @@ export const removeSource = async (library: Library, key: string): Promise<void>
 
 /** @throws LignebookError source-in-use */
 export const refuseInUse = (library: Library, { key, title }: Source): void => {
-  const values = library.prepare(`select count(*) from (${resting}) where source = ?`).pluck().get(key)
+  const values = library.prepare(`select count(*) from (${counted}) where source = ?`).pluck().get(key)
   if (Number(values) > 0) throw new LignebookError('source-in-use', { title, values: Number(values) })
 }

@@ -13,7 +13,7 @@ export const SourceUses = ({ sourceKey }: { sourceKey: string }) => {
   if (!data) return null
   return (
     <div className="source-uses">
-      <ul aria-label="Calibers that rest on it">
+      <ul aria-label="What rests on it">
         {data.uses.map(({ caliberId, maker, designation, keys }) => (
           <li key={caliberId}>
             <Link href={`/caliber/${caliberId}`}>
@@ -27,6 +27,11 @@ export const SourceUses = ({ sourceKey }: { sourceKey: string }) => {
             ) : (
               <span className="quiet">{keys.map(labelOf).join(', ')}</span>
             )}
+          </li>
+        ))}
+        {data.gauges?.map((name) => (
+          <li key={name}>
+            <Link href="/gauges">{name}</Link> <span className="quiet">gauge table</span>
           </li>
         ))}
       </ul>

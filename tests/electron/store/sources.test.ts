@@ -2,9 +2,11 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import { removeCaliber } from '../../../electron/store/calibers.ts'
+import { removeGauge, saveGauge } from '../../../electron/store/gauges.ts'
 import { listRevisions, nextUndo, redoLast, undoLast } from '../../../electron/store/revisions.ts'
 import { listSources, removeSource, saveSource, usesOfSource } from '../../../electron/store/sources.ts'
 import { fullEntry } from '../../support/full-entry.ts'
+import { gaugeTableOf } from '../../support/gauge-table-of.ts'
 import { entryOf, save, temporaryLibrary } from '../../support/temporary-library.ts'
 
 test('a source keeps keys of a newer version and counts what rests on it, readings and lines of lists', async () => {
@@ -117,4 +119,20 @@ test('a source on which something rests is not removed, and what rests on it is 
   await removeSource(library, 'hb1')
   expect(await listSources(library)).toEqual([])
   await expect(removeSource(library, 'hb1')).rejects.toMatchObject({ failure: { code: 'not-found' } })
+})
+
+test('a source stays on the shelf while a gauge table is taken from it', async () => {
+  const library = await temporaryLibrary()
+  await saveSource(library, { key: 'hb', title: 'Handbook' })
+  const table = gaugeTableOf('Harrow', { '2/0': 0.27 }, { source: 'hb' })
+  const id = await saveGauge(library, null, table)
+  expect((await listSources(library)).map(({ values }) => values)).toEqual([1])
+  expect(await usesOfSource(library, 'hb', 9)).toEqual({ total: 0, uses: [], gauges: ['Harrow'] })
+  await expect(removeSource(library, 'hb')).rejects.toMatchObject({
+    failure: { code: 'source-in-use', details: { values: 1 } },
+  })
+  await removeGauge(library, id)
+  expect(await usesOfSource(library, 'hb', 9)).toEqual({ total: 0, uses: [] })
+  await removeSource(library, 'hb')
+  expect(await listSources(library)).toEqual([])
 })
