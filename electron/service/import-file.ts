@@ -37,7 +37,7 @@ export const importFile = async (
     const [problem] = problems
     if (problem) refused.push({ path: placeOf(caliber, placeInCaliber(problem)), reason: sayProblem(problem) })
     else if (seen.has(id === null ? name.toLowerCase() : String(id)))
-      refused.push({ path, reason: `${name} stands in the file twice. Give one of the two another designation.` })
+      refused.push({ path, reason: `${name} stands in the file twice; give one of the two another designation.` })
     else if (isDeepStrictEqual(stored, entry)) unchanged += 1
     else items.push({ id, entry, values, disagree, doubtful })
     seen.add(id === null ? name.toLowerCase() : String(id))

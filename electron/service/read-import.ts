@@ -85,7 +85,7 @@ const readSprings = (lines: LibraryFile['springs']) => {
     const { tray = '', supplierRef } = read.spring
     const name = JSON.stringify([tray, supplierRef])
     if (seen.has(name)) {
-      const reason = `Spring ${supplierRef} stands in the file twice. Give one of the two another number.`
+      const reason = `Spring ${supplierRef} stands in the file twice; give one of the two another number.`
       refused.push({ path: `springs[${i}].supplierRef`, reason })
     } else springs.push(read.spring)
     seen.add(name)
@@ -101,7 +101,7 @@ const readOrders = (lines: NonNullable<LibraryFile['orders']>) => {
     if (read.success) orders.push(read.data)
     else {
       const place = read.error.issues[0]?.path.join('.') ?? ''
-      const reason = `${place === '' ? 'This line' : place} cannot be read as a line of the order list. Correct it.`
+      const reason = `${place === '' ? 'This line' : place} cannot be read as a line of the order list; correct it.`
       refused.push({ path: `orders[${i}]${place === '' ? '' : `.${place}`}`, reason })
     }
   })
@@ -123,7 +123,7 @@ const readGauges = (lines: NonNullable<LibraryFile['gauges']>) => {
     const { name, measures } = read.table
     const key = `${measures} ${foldHeading(name)}`
     if (seen.has(key)) {
-      const reason = `The gauge ${name} stands in the file twice for its ${measures}. Give one of the two another name.`
+      const reason = `The gauge ${name} stands in the file twice for its ${measures}; give one of the two another name.`
       refused.push({ path: `gauges[${i}].name`, reason })
     } else gauges.push(read.table)
     seen.add(key)
@@ -132,7 +132,13 @@ const readGauges = (lines: NonNullable<LibraryFile['gauges']>) => {
 }
 
 const readTable = (name: string, text: string): Incoming => {
-  const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false })
+  const { data, errors } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false })
+  // A quotation mark that is never closed takes every row after it into one cell.
+  const open = errors.find(({ type }) => type === 'Quotes')
+  if (open) {
+    const what = 'a quotation mark stands there that is not closed as it should be; close it, or write it twice'
+    throw new LignebookError('file-not-readable', { file: name, where: `row ${(open.row ?? 0) + 1}`, what })
+  }
   const { entries, problems } = entriesFromRows(data)
   const [whole] = problems.filter((problem) => !('row' in problem))
   if (whole) throw new LignebookError('file-not-readable', { file: name, where: 'row 1', what: sayTable(whole) })

@@ -20,7 +20,7 @@ export const importCommand: Command = {
     if (options.json) printJson(io, counts)
     else io.out(`${wordImport(counts, dryRun).join('\n')}\n`)
     const [refused] = counts.refused
-    if (refused) io.err(`${file}, ${refused.path}: ${refused.reason}\n`)
+    if (refused) io.err(`${file}, ${refused.path}: ${refused.reason.replace(/\.?$/, '.')}\n`)
     return refused === undefined ? 0 : takenIn(counts) ? 1 : 2
   },
 }

@@ -80,3 +80,25 @@ test('one file is named, and a library is one', async () => {
     'not a Lignebook library',
   )
 })
+
+test('a quotation mark that is never closed refuses the table, where it would take in the rows after it', async () => {
+  const rows = ['maker,designation,third wheel', 'Verrin,18-1,75', 'Verrin,"18-2,75', 'Verrin,18-3,75', '']
+  const table = fileOf(rows.join('\n'), 'table.csv')
+  expect(await refused('import', table, '--library', library, '--json')).toMatch(
+    /table\.csv cannot be read, at row 3: a quotation mark /,
+  )
+  expect(existsSync(library)).toBe(false)
+  const sizes = ['maker,designation,diameter', "Verrin,18-1,17'''", 'Verrin,18-2,"0.71 """', 'Verrin,18-3,0.71"', '']
+  const sound = fileOf(sizes.join('\n'), 'table.csv')
+  expect((await answered('import', sound, '--library', library)).document).toMatchObject({ added: 3, refused: [] })
+})
+
+test('what is refused is one sentence, and a caliber that stands twice is told where', async () => {
+  const { status, err } = await runCaptured('import', fileOf(libraryFile(goodTrain, goodTrain)), '--library', library)
+  expect(status).toBe(1)
+  expect(err).toMatch(/calibers\.json, calibers\[1\]: Verrin 17-220 stands in the file twice; give [^.]+\.\n$/)
+  const nameless = fileOf('maker,designation\nVerrin,\n', 'table.csv')
+  expect((await runCaptured('import', nameless, '--library', library)).err).toMatch(
+    /row 2: the designation is missing; fill it in\.\n$/,
+  )
+})
