@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../quantities/length-units.ts'
-import { type SpringColumn, type SpringColumnKind, springColumnFromHeading } from './spring-column.ts'
+import { type SpringColumn, springColumnFromHeading } from './spring-column.ts'
+import type { SpringColumnKind } from './spring-headings.ts'
 
 /** What a list of springs seems to be: where its rows begin and what stands in each column. */
 export interface SpringTableGuess {
@@ -103,7 +104,7 @@ export const guessSpringColumns = (rows: readonly (readonly string[])[]): Spring
   const headingRows = best.at + 1
   const body = rows.slice(headingRows, headingRows + sampled)
   const blank: SpringColumn = { heading: '', kind: null, unit: null }
-  const columns: SpringColumn[] = Array.from({ length: width }, (_, at) => headed[best.at]?.[at] ?? blank)
+  const columns: SpringColumn[] = onceEach(Array.from({ length: width }, (_, at) => headed[best.at]?.[at] ?? blank))
   const has = (kind: SpringColumnKind) => columns.some((column) => column.kind === kind)
 
   if (!has('sizes') && !has('thicknessMm')) {
@@ -130,6 +131,14 @@ export const guessSpringColumns = (rows: readonly (readonly string[])[]): Spring
   const points = cells.filter((cell) => /\d\.\d/.test(cell)).length
   return { headingRows, columns, decimalMark: commas > points ? ',' : '.' }
 }
+
+/** Of two columns that seem to hold the same, the later is left out; notes may stand in several. */
+const onceEach = (columns: readonly SpringColumn[]): SpringColumn[] =>
+  columns.map((column, at) =>
+    column.kind !== null && column.kind !== 'note' && columns.findIndex(({ kind }) => kind === column.kind) < at
+      ? { ...column, kind: null, unit: null }
+      : column,
+  )
 
 /** Three figures or more with a sign of multiplication or a stroke between them. */
 const isCombined = (cell: string): boolean => (cell.match(/\d\s*[x×*/]\s*[\d.,]/gi) ?? []).length >= 2

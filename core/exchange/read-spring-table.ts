@@ -2,6 +2,7 @@ import type { SpringOrder } from '../springs/spring-line.ts'
 import { springLine, springOrders } from '../springs/spring-line.ts'
 import type { StockSpring } from '../springs/stock-spring.ts'
 import { writeColumnUnit } from './column-unit.ts'
+import { type ListWord, type WordMeanings, type WordReader, wordReader } from './list-words.ts'
 import { readStockSpring, type StockSpringProblem } from './read-stock-spring.ts'
 import type { SpringColumn } from './spring-column.ts'
 
@@ -12,8 +13,8 @@ export interface SpringTableReading {
   readonly decimalMark: '.' | ','
   /** The order of the figures in a cell that holds several. */
   readonly order: SpringOrder
-  /** The list or tray to which the springs go. */
-  readonly tray: string
+  /** What words of the list mean, where its reader has said so. */
+  readonly words: WordMeanings
 }
 
 /** A row that is not taken over, and why. Rows are counted from 1, as a spreadsheet does. */
@@ -37,6 +38,15 @@ export interface RefusedSpringRow {
 export interface SpringTable {
   readonly springs: readonly { readonly row: number; readonly spring: StockSpring }[]
   readonly refused: readonly RefusedSpringRow[]
+  /** The words of its ends and materials, each once, in the order found. */
+  readonly words: readonly ListWord[]
+}
+
+/** A list while it is read, so that one of many thousands of rows can be read stretch by stretch. */
+export interface SpringTableReader {
+  /** Reads on, up to the row of that place; answers whether there are more. */
+  readonly readTo: (end: number) => boolean
+  readonly table: () => SpringTable
 }
 
 const sizeOfPart: Readonly<Record<string, readonly [string, 'mm' | 'tenths-mm' | 'hundredths-mm' | 'inch']>> = {
@@ -85,17 +95,79 @@ const layFigures = (line: Line, text: string, { order, decimalMark }: SpringTabl
   return null
 }
 
-const lineOf = (cells: readonly string[], reading: SpringTableReading): { line: Line } | { problem: RowProblem } => {
-  const line: Line = reading.tray === '' ? {} : { tray: reading.tray }
+/** A mark for nothing, as spreadsheets have it in an empty cell. */
+const isBlank = (text: string): boolean => /^(?:[-–—−./]*|n\s?[./]?\s?a\.?|k\.\s?a\.|s\.\s?o\.)$/i.test(text)
+
+/** A number of pieces without the word behind it: `12 pcs`, `3 Stk.` */
+const pieces = (text: string): string =>
+  /^(\d+)\s*(?:pcs?|pieces?|pces?|pièces?|st(?:k|ck|ück|uks?)?)\.?$/iu.exec(text)?.[1] ?? text
+
+const lineOf = (
+  cells: readonly string[],
+  row: number,
+  reading: SpringTableReading,
+  words: WordReader,
+): { line: Line } | { problem: RowProblem } => {
+  const line: Line = {}
   for (const [i, { kind, unit }] of reading.columns.entries()) {
     const text = (cells[i] ?? '').trim()
-    if (kind === null || text === '') continue
+    if (kind === null || isBlank(text)) continue
     if (kind === 'sizes') {
       const problem = layFigures(line, text, reading)
       if (problem !== null) return { problem }
-    } else line[kind] = isSize(kind) ? writeColumnUnit(pointed(text, reading.decimalMark), unit) : text
+    } else if (isSize(kind)) line[kind] = writeColumnUnit(pointed(text, reading.decimalMark), unit)
+    else if (kind === 'end' || kind === 'material') line[kind] = words.read(kind, text, row)
+    else if (kind === 'note') line.note = line.note === undefined ? text : `${line.note}; ${text}`
+    else line[kind] = kind === 'inStock' ? pieces(text) : text
   }
   return { line }
+}
+
+/** Begins to read the rows of a list of springs under their columns; see `readSpringTable`. */
+export const springTableReader = (
+  rows: readonly (readonly string[])[],
+  reading: SpringTableReading,
+): SpringTableReader => {
+  const { headingRows, columns } = reading
+  const springs: { row: number; spring: StockSpring }[] = []
+  const refused: RefusedSpringRow[] = []
+  const rowOfRef = new Map<string, number>()
+  const words = wordReader(reading.words)
+  const numbered = columns.some(({ kind }) => kind === 'supplierRef')
+  const under = (cells: readonly string[]) => columns.map((_, i) => (cells[i] ?? '').trim()).join('\n')
+  const heading = columns.map((column) => column.heading).join('\n')
+  const headed = heading.trim() !== ''
+  const firstHeading = columns[0]?.heading ?? ''
+  const isHeading = (cells: readonly string[]): boolean =>
+    headed && (cells[0] ?? '').trim() === firstHeading && under(cells) === heading
+
+  /** Takes a spring over, or answers why not. */
+  const takeRow = (cells: readonly string[], row: number): RowProblem | null => {
+    const laid = lineOf(cells, row, reading, words)
+    if ('problem' in laid) return laid.problem
+    const read = readStockSpring(numbered ? laid.line : { ...laid.line, supplierRef: '?' })
+    if (!read.ok) return read.problem
+    const supplierRef = numbered ? read.spring.supplierRef : springLine(read.spring, 'height-thickness-length-barrel')
+    const first = rowOfRef.get(supplierRef)
+    if (first !== undefined) {
+      return { key: 'supplierRef', label: 'Supplier’s number', problem: { code: 'said-twice', row: first } }
+    }
+    rowOfRef.set(supplierRef, row)
+    springs.push({ row, spring: { ...read.spring, supplierRef } })
+    return null
+  }
+  let at = headingRows
+  const readTo = (end: number): boolean => {
+    for (; at < Math.min(end, rows.length); at += 1) {
+      const cells = rows[at] ?? []
+      const said = cells.map((cell) => cell.trim()).filter((cell) => cell !== '')
+      if (said.length === 0 || isHeading(cells)) continue
+      const problem = takeRow(cells, at + 1)
+      if (problem !== null) refused.push({ row: at + 1, printed: said.join(' · '), problem })
+    }
+    return at < rows.length
+  }
+  return { readTo, table: () => ({ springs, refused, words: words.words() }) }
 }
 
 /**
@@ -104,38 +176,7 @@ const lineOf = (cells: readonly string[], reading: SpringTableReading): { line: 
  * numbers to order by has its springs named by their sizes.
  */
 export const readSpringTable = (rows: readonly (readonly string[])[], reading: SpringTableReading): SpringTable => {
-  const { headingRows, columns } = reading
-  const springs: { row: number; spring: StockSpring }[] = []
-  const refused: RefusedSpringRow[] = []
-  const rowOfRef = new Map<string, number>()
-  const numbered = columns.some(({ kind }) => kind === 'supplierRef')
-  const under = (cells: readonly string[]) => columns.map((_, i) => (cells[i] ?? '').trim()).join('\n')
-  const heading = columns.map((column) => column.heading).join('\n')
-  for (const [at, cells] of rows.slice(headingRows).entries()) {
-    const row = headingRows + at + 1
-    const said = cells.map((cell) => cell.trim()).filter((cell) => cell !== '')
-    if (said.length === 0 || (heading.trim() !== '' && under(cells) === heading)) continue
-    const refuse = (problem: RowProblem): void => {
-      refused.push({ row, printed: said.join(' · '), problem })
-    }
-    const laid = lineOf(cells, reading)
-    if ('problem' in laid) {
-      refuse(laid.problem)
-      continue
-    }
-    const read = readStockSpring(numbered ? laid.line : { ...laid.line, supplierRef: '?' })
-    if (!read.ok) {
-      refuse(read.problem)
-      continue
-    }
-    const supplierRef = numbered ? read.spring.supplierRef : springLine(read.spring, 'height-thickness-length-barrel')
-    const first = rowOfRef.get(supplierRef)
-    if (first !== undefined) {
-      refuse({ key: 'supplierRef', label: 'Supplier’s number', problem: { code: 'said-twice', row: first } })
-      continue
-    }
-    rowOfRef.set(supplierRef, row)
-    springs.push({ row, spring: { ...read.spring, supplierRef } })
-  }
-  return { springs, refused }
+  const reader = springTableReader(rows, reading)
+  reader.readTo(rows.length)
+  return reader.table()
 }

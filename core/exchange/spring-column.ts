@@ -1,23 +1,8 @@
 import type { CaliberFieldKey } from '../fields/caliber-fields.ts'
 import type { LengthUnit } from '../quantities/length-units.ts'
 import { foldHeading } from '../record/fold-heading.ts'
+import { type SpringColumnKind, springHeadings } from './spring-headings.ts'
 import { columnFromHeading } from './table-column.ts'
-
-/** What stands in a column of a list of springs; `sizes` is a cell with several figures, in an order that is chosen. */
-export const springColumnKinds = {
-  supplierRef: 'Supplier’s number',
-  heightMm: 'Height',
-  thicknessMm: 'Thickness',
-  lengthMm: 'Length',
-  barrelMm: 'Barrel',
-  sizes: 'Sizes in one cell',
-  end: 'End',
-  material: 'Material',
-  inStock: 'In stock',
-  price: 'Price',
-  note: 'Note',
-} as const
-export type SpringColumnKind = keyof typeof springColumnKinds
 
 /** A column of a list of springs. */
 export interface SpringColumn {
@@ -44,93 +29,23 @@ const sizeOfField: Readonly<Partial<Record<CaliberFieldKey, SpringColumnKind>>> 
   notes: 'note',
 }
 
-/** Headings of suppliers’ lists in four languages (common practice). */
-const words: Readonly<Partial<Record<SpringColumnKind, readonly string[]>>> = {
-  supplierRef: [
-    ...[
-      'ref',
-      'ref.',
-      'ref no',
-      'reference',
-      'no',
-      'no.',
-      'number',
-      'article',
-      'article no',
-      'item',
-      'item no',
-      'sku',
-      'code',
-    ],
-    ...['réf', 'référence', 'numéro', 'n°', 'article n°'],
-    ...['Nr', 'Nr.', 'Artikel', 'Art.-Nr.', 'Artikelnummer', 'Bestell-Nr.', 'Bestellnummer', 'Nummer'],
-    ...['bestelnummer', 'bestelnr', 'artikelnr', 'nummer'],
-  ],
-  heightMm: ['h', 'height', 'width', 'hauteur', 'Höhe', 'Breite', 'hoogte', 'breedte'],
-  thicknessMm: ['e', 'thickness', 'strength', 'force', 'épaisseur', 'Stärke', 'Dicke', 'dikte', 'sterkte'],
-  lengthMm: ['l', 'length', 'longueur', 'Länge', 'lengte'],
-  barrelMm: [
-    'd',
-    'barrel',
-    'barrel dia',
-    'barrel diameter',
-    'barillet',
-    'Federhaus',
-    'Federhaus Ø',
-    'veerton',
-    'for barrel',
-  ],
-  sizes: [
-    ...['size', 'sizes', 'dimensions', 'dim', 'dimension', 'mainspring', 'spring'],
-    ...['dimensions du ressort', 'ressort', 'Maße', 'Abmessungen', 'Zugfeder', 'maten', 'afmetingen', 'veer'],
-  ],
-  end: [
-    'end',
-    'hook',
-    'hooking',
-    'attachment',
-    'type',
-    'accrochage',
-    'Ende',
-    'Federende',
-    'Endstück',
-    'Haken',
-    'einde',
-    'haak',
-  ],
-  material: ['material', 'alloy', 'matière', 'alliage', 'Material', 'Werkstoff', 'materiaal'],
-  inStock: [
-    'stock',
-    'in stock',
-    'qty',
-    'quantity',
-    'pieces',
-    'quantité',
-    'qté',
-    'Menge',
-    'Bestand',
-    'Stück',
-    'aantal',
-    'voorraad',
-  ],
-  price: ['price', 'unit price', 'prix', 'Preis', 'Stückpreis', 'prijs'],
-  note: ['note', 'notes', 'remark', 'remarks', 'remarque', 'Bemerkung', 'opmerking'],
-}
-
 const kinds: ReadonlyMap<string, SpringColumnKind> = new Map(
-  (Object.keys(words) as SpringColumnKind[]).flatMap((kind) =>
-    (words[kind] ?? []).map((word) => [foldHeading(word), kind] as const),
+  (Object.keys(springHeadings) as SpringColumnKind[]).flatMap((kind) =>
+    (springHeadings[kind] ?? []).map((word) => [foldHeading(word), kind] as const),
   ),
 )
 
 const lengthUnits: readonly string[] = ['mm', 'tenths-mm', 'hundredths-mm', 'micrometre', 'ligne', 'douzieme', 'inch']
 
+/** What a heading of prices says besides: the currency, with or without tax. */
+const currency = /[\s,(]+(?:[€$£]|chf|sfr|fr|eur|euro|gbp|usd|h\.?t|t\.?t\.?c)\.?\s*\)?$/iu
+
 const withUnit =
-  /^(.+?)\s*[([,:;]?\s*(?:in\s+|en\s+)?(mm|1\s?\/\s?10{1,3}(?:\s?mm)?|inch(?:es)?|in|"|zoll|lignes?|''')\s*[)\]]?\.?$/iu
+  /^(.+?)\s*[([,:;]?\s*(?:in\s+|en\s+)?(mm|1\s?\/\s?10{1,3}(?:\s?mm)?|inch(?:es)?|in|"|zoll|lignes?|'''|dixièmes|zehntel|tenths|tienden|centièmes|hundertstel|hundredths|honderdsten)\s*[)\]]?\.?$/iu
 const unitWords: readonly (readonly [RegExp, LengthUnit])[] = [
   [/^mm$/i, 'mm'],
-  [/^1\s?\/\s?10(\s?mm)?$/i, 'tenths-mm'],
-  [/^1\s?\/\s?100(\s?mm)?$/i, 'hundredths-mm'],
+  [/^(1\s?\/\s?10(\s?mm)?|dixièmes|zehntel|tenths|tienden)$/i, 'tenths-mm'],
+  [/^(1\s?\/\s?100(\s?mm)?|centièmes|hundertstel|hundredths|honderdsten)$/i, 'hundredths-mm'],
   [/^1\s?\/\s?1000(\s?mm)?$/i, 'micrometre'],
   [/^(inch(es)?|in|"|zoll)$/i, 'inch'],
   [/^(lignes?|''')$/i, 'ligne'],
@@ -145,7 +60,7 @@ const unitWords: readonly (readonly [RegExp, LengthUnit])[] = [
  */
 export const springColumnFromHeading = (text: string): SpringColumn => {
   const heading = text.replace(/^\ufeff/, '').trim()
-  const own = kinds.get(foldHeading(heading))
+  const own = kinds.get(foldHeading(heading)) ?? kinds.get(foldHeading(heading.replace(currency, '')))
   if (own !== undefined) return { heading, kind: own, unit: null }
   const [, name = '', word = ''] = withUnit.exec(heading) ?? []
   const named = kinds.get(foldHeading(name))

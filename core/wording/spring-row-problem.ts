@@ -12,5 +12,9 @@ export const springRowProblem = (problem: RefusedSpringRow['problem']): string =
     return `Supplier’s number stands in row ${found.row} already; give each spring one of its own.`
   if (found.code === 'not-so-many')
     return `Sizes: "${found.text}" does not hold the ${found.wanted} figures of the order chosen; choose another order or correct the cell.`
+  if (found.code === 'not-a-choice')
+    return `${problem.label}: "${found.text}" is not a word that Lignebook knows; say above what it means in this list, or correct the cell.`
+  if (found.code === 'unreadable')
+    return `${problem.label}: "${found.text}" cannot be read as a size; correct the cell, or say above what its column holds.`
   return stockSpringProblem({ ...problem, problem: found })
 }

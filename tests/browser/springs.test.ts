@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import { expect, test } from 'vitest'
 import { inChromium } from './support/in-chromium.ts'
 import { seriousFindings } from './support/lignebook-in-chromium.ts'
@@ -14,7 +15,66 @@ OZ 3;zwei;9;300;1;9,00 €;
 OZ 4;0,90;7;220;2;"8,50 €";"thin; brittle"
 `
 
+const french = `Réf.;Haut. (mm);Ép. 1/100;Long. mm;Ø barillet;Accroch.;Mat.;Qté;Prix HT
+10a;1,50;10,5;360;10,5;trou;acier bleui;12 pces;4,50
+2b;1,45;10;380;10,5;crochet;acier;3;4,20
+11;1,50;11;340;10,5;bride glissante;inox;-;6,80
+9;1,70;14;300;11,2;X7;acier;1;5,10
+`
+
 inChromium('springs', ({ open }) => {
+  test('a French list is read in its words, an unknown one is given its meaning, and its numbers stand as a person counts', async () => {
+    const { page } = await open()
+    await page.evaluate(() => {
+      location.hash = '#/springs/import'
+    })
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'Sarelle.csv', mimeType: 'text/csv', buffer: Buffer.from(french) })
+    await page.getByText('3 added').waitFor()
+    await page.getByText('Spring end: "X7" is not a word that Lignebook knows').waitFor()
+    const unknown = page.getByRole('region', { name: 'Words of the list' }).locator('[data-unknown] select')
+    await unknown.focus()
+    // A word of the trade in another language is taken, where the browser by itself would jump to `loop`.
+    await page.keyboard.type('Loch')
+    await page.getByText('4 added').waitFor()
+    expect(await page.locator('.word-meanings select:focus').inputValue()).toBe('hole')
+    expect(await seriousFindings(page)).toEqual([])
+    await page.keyboard.press('Control+Enter')
+    await page.locator('.spring-row').nth(3).waitFor()
+    const column = (part: string) => page.locator(`.spring-row [data-part=${part}]`).allInnerTexts()
+    expect(await column('supplierRef')).toEqual(['2b', '9', '10a', '11'])
+    expect(await column('end')).toEqual(['tongue', 'hole', 'hole', 'slipping bridle'])
+    expect(await column('material')).toEqual(['carbon steel', 'carbon steel', 'carbon steel', 'stainless'])
+    expect(await page.getByLabel('Tray or list').inputValue()).toBe('on Sarelle')
+
+    const saved = page.waitForEvent('download')
+    await page.getByRole('button', { name: 'Save as CSV' }).click()
+    const lines = (await readFile(await (await saved).path(), 'utf8')).split('\r\n')
+    expect(lines[0]).toContain('Tray,Number,Height (mm),Thickness (mm)')
+    expect(lines[1]).toBe('Sarelle,2b,1.45,0.1,380,10.5,tongue,carbon steel,3,"4,20",')
+
+    // On paper stand all that were found, not only those in sight.
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')))
+    expect(await page.locator('.printed-springs tbody tr').count()).toBe(4)
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')))
+    await page.locator('.spring-row').first().waitFor()
+  })
+
+  test('another choice among the substitutes, and leaving them, leaves the page whole', async () => {
+    const { page } = await open({ demo: true })
+    await page.evaluate(() => {
+      location.hash = '#/caliber/1/spring'
+    })
+    await page.locator('.tray-line').first().waitFor()
+    await page.getByLabel('In stock only').check()
+    await page.getByLabel('In stock only').uncheck()
+    await page.evaluate(() => {
+      location.hash = '#/springs'
+    })
+    await page.locator('.spring-row').first().waitFor()
+  })
+
   test('a messy list is brought in, a spring found and booked out, and all of it taken back', async () => {
     const { page } = await open()
     await page.evaluate(() => {

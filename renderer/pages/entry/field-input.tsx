@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import type { FieldDef } from '../../../core/fields/field.ts'
+import { useTypedChoice } from '../../components/use-typed-choice.ts'
 import { idOfCell } from './cells.ts'
 
 interface FieldInputProps {
@@ -30,6 +31,8 @@ export const choiceOptions = (choices: Readonly<Record<string, string>>, shown: 
   </>
 )
 
+const noChoices = { choices: {} }
+
 /** The control of a field: a list of choices, some lines for notes, or a line of text as printed. */
 export const FieldInput = ({
   cell,
@@ -43,6 +46,7 @@ export const FieldInput = ({
   onLeave,
   onType,
 }: FieldInputProps) => {
+  const typeChoice = useTypedChoice(def.kind === 'choice' ? def : noChoices, printed, onType)
   const common = {
     id: idOfCell(cell),
     'data-cell': cell,
@@ -59,6 +63,7 @@ export const FieldInput = ({
         data-ghost={shown === '' && ghost !== undefined ? true : undefined}
         value={shown}
         onChange={(event) => onType(event.target.value)}
+        onKeyDown={typeChoice}
       >
         {choiceOptions(def.choices, shown, ghost)}
       </select>

@@ -1,13 +1,13 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
 import { type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { ProofLine } from '../../../core/api/contract.ts'
+import { usePrinting } from '../../components/use-printing.ts'
 import { walkLines } from '../../components/walk-lines.ts'
 import { GroupHead } from './group-head.tsx'
 import type { Proved } from './prove-library.ts'
 import { lineKey, SheetLine } from './sheet-line.tsx'
 import { sheetPlace } from './sheet-place.ts'
 import type { Grouping, SheetGroup } from './sheet-rows.ts'
-import { usePrinting } from './use-printing.ts'
 
 type Row = { readonly key: string; readonly group: SheetGroup } | { readonly key: string; readonly line: ProofLine }
 

@@ -6,7 +6,8 @@ import { traysOf } from '../../../core/springs/find-springs.ts'
 import { rankSprings } from '../../../core/springs/rank-springs.ts'
 import { type SpringVerdict, springVerdicts } from '../../../core/springs/spring-reasons.ts'
 import { figure } from '../../../core/wording/figure.ts'
-import { useChange, useSprings } from '../../api/hooks.ts'
+import { useSprings } from '../../api/hooks.ts'
+import { useBookOut } from '../../api/use-book-out.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { say } from '../../components/say.ts'
 import { walkLines } from '../../components/walk-lines.ts'
@@ -27,7 +28,7 @@ interface TrayRankingProps {
 /** The tray and the lists ranked for a spring, the best first. */
 export const TrayRanking = ({ values, name, against }: TrayRankingProps) => {
   const { data, error } = useSprings()
-  const bookOut = useChange('spring.book-out')
+  const bookOut = useBookOut()
   const [tray, setTray] = useState<string | null>(null)
   const [atHand, setAtHand] = useState(false)
   const [wanted, setWanted] = useState<readonly SpringVerdict[]>(springVerdicts)
@@ -54,7 +55,10 @@ export const TrayRanking = ({ values, name, against }: TrayRankingProps) => {
   })
   // Another choice begins at its head.
   // biome-ignore lint/correctness/useExhaustiveDependencies: only what is chosen moves the list
-  useEffect(() => scroll.current?.scrollTo(0, 0), [tray, atHand, wanted])
+  useEffect(() => {
+    // Newer browsers answer a promise, which is no clean-up.
+    void scroll.current?.scrollTo(0, 0)
+  }, [tray, atHand, wanted])
 
   const book = (index: number) => {
     const id = idAt(index)

@@ -1,4 +1,5 @@
-import { type SpringColumn, type SpringColumnKind, springColumnKinds } from '../../../core/exchange/spring-column.ts'
+import type { SpringColumn } from '../../../core/exchange/spring-column.ts'
+import { type SpringColumnKind, springColumnKinds } from '../../../core/exchange/spring-headings.ts'
 import type { LengthUnit } from '../../../core/quantities/length-units.ts'
 
 const sizes: readonly (SpringColumnKind | null)[] = ['heightMm', 'thicknessMm', 'lengthMm', 'barrelMm']

@@ -1,4 +1,5 @@
 import type { SpringTableReading } from '../../../core/exchange/read-spring-table.ts'
+import type { SpringColumn } from '../../../core/exchange/spring-column.ts'
 import { type SpringOrder, springOrders } from '../../../core/springs/spring-line.ts'
 import { ColumnHead } from './column-heads.tsx'
 
@@ -8,13 +9,25 @@ interface ListMappingProps {
   readonly rows: readonly (readonly string[])[]
   readonly reading: SpringTableReading
   readonly set: (reading: SpringTableReading) => void
+  /** The tray or list on which the springs are to stand. */
+  readonly name: string
+  readonly setName: (name: string) => void
   readonly replace: boolean
   readonly setReplace: (replace: boolean) => void
   readonly trays: readonly string[]
 }
 
+/** The columns with one of them changed. What it now holds, no other holds; notes may stand in several. */
+const withColumn = (columns: readonly SpringColumn[], at: number, next: SpringColumn): readonly SpringColumn[] =>
+  columns.map((one, place) => {
+    if (place === at) return next
+    return next.kind !== null && next.kind !== 'note' && one.kind === next.kind
+      ? { ...one, kind: null, unit: null }
+      : one
+  })
+
 /** How a list is to be read: what is in each column over its first rows, and what holds for all of it. */
-export const ListMapping = ({ rows, reading, set, replace, setReplace, trays }: ListMappingProps) => {
+export const ListMapping = ({ rows, reading, set, name, setName, replace, setReplace, trays }: ListMappingProps) => {
   const { columns, headingRows } = reading
   return (
     <>
@@ -26,8 +39,8 @@ export const ListMapping = ({ rows, reading, set, replace, setReplace, trays }: 
             list="import-trays"
             autoComplete="off"
             maxLength={200}
-            value={reading.tray}
-            onChange={({ target }) => set({ ...reading, tray: target.value })}
+            value={name}
+            onChange={({ target }) => setName(target.value)}
           />
         </label>
         <datalist id="import-trays">
@@ -98,7 +111,7 @@ export const ListMapping = ({ rows, reading, set, replace, setReplace, trays }: 
                   key={at}
                   column={column}
                   number={at + 1}
-                  set={(next) => set({ ...reading, columns: columns.map((one, place) => (place === at ? next : one)) })}
+                  set={(next) => set({ ...reading, columns: withColumn(columns, at, next) })}
                 />
               ))}
             </tr>

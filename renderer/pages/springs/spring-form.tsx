@@ -1,14 +1,9 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 import { stockSpringLabel } from '../../../core/exchange/read-stock-spring.ts'
-import { caliberFields } from '../../../core/fields/caliber-fields.ts'
 import type { StockSpring } from '../../../core/springs/stock-spring.ts'
 import { BenchField } from '../../components/bench-field.tsx'
+import { SpringChoice } from './spring-choice.tsx'
 import { echoOfTyped, springOfTyped, type TypedKey, typedSpring } from './typed-spring.ts'
-
-const choices: Readonly<Partial<Record<TypedKey, Readonly<Record<string, string>>>>> = {
-  end: caliberFields.springEnd.choices,
-  material: caliberFields.springMaterial.choices,
-}
 
 interface SpringFormProps {
   /** The spring to be changed; null for a new one. */
@@ -45,7 +40,7 @@ export const SpringForm = ({ spring, tray, trays, save, leave }: SpringFormProps
     if (event.nativeEvent.isComposing) return
     if (event.key === 'Escape') leave()
     else if (event.ctrlKey && (event.key === 's' || event.key === 'Enter')) void submit()
-    else if (event.key === 'Enter' && event.target instanceof HTMLInputElement) {
+    else if (event.key === 'Enter' && event.target instanceof HTMLElement && event.target.matches('input, select')) {
       const fields = [...(form.current?.querySelectorAll<HTMLElement>('input, select') ?? [])]
       const next = fields[fields.indexOf(event.target) + (event.shiftKey ? -1 : 1)]
       if (next) next.focus()
@@ -77,19 +72,6 @@ export const SpringForm = ({ spring, tray, trays, save, leave }: SpringFormProps
       />
     </label>
   )
-  const choice = (key: 'end' | 'material') => (
-    <label className="spring-text">
-      <span>{stockSpringLabel(key)}</span>
-      <select name={key} value={typed[key]} onChange={({ target }) => set(key, target.value)}>
-        <option value="">not said</option>
-        {Object.entries(choices[key] ?? {}).map(([value, label]) => (
-          <option key={value} value={value}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </label>
-  )
   return (
     <form
       ref={form}
@@ -113,8 +95,8 @@ export const SpringForm = ({ spring, tray, trays, save, leave }: SpringFormProps
       {figure('thicknessMm', 'mm')}
       {figure('lengthMm', 'mm')}
       {figure('barrelMm', 'mm')}
-      {choice('end')}
-      {choice('material')}
+      <SpringChoice name="end" value={typed.end} set={(chosen) => set('end', chosen)} />
+      <SpringChoice name="material" value={typed.material} set={(chosen) => set('material', chosen)} />
       {figure('inStock', '')}
       {text('price')}
       {text('note')}

@@ -43,7 +43,7 @@ export const SpringList = ({ springs, by, down, sort, at, take, open, focusAsked
           (main?.scrollTop ?? 0),
       )
     const seen = new ResizeObserver(place)
-    for (const part of page.querySelectorAll('.springs-head, .springs-tools, .spring-heads, .spring-pane'))
+    for (const part of page.querySelectorAll('.page-head, .springs-tools, .spring-heads, .spring-pane'))
       seen.observe(part)
     place()
     return () => seen.disconnect()

@@ -1,15 +1,19 @@
-import { useDeferredValue, useMemo, useState } from 'react'
+import { useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { findSprings, type SpringSorting, shelveSprings, traysOf } from '../../../core/springs/find-springs.ts'
 import type { StoredSpring } from './spring-columns.ts'
+import { springsPlace } from './springs-place.ts'
 
 /** What is asked of the springs, and those that answer, in the order asked for. */
 export const useFoundSprings = (springs: readonly StoredSpring[]) => {
   const [text, setText] = useState('')
-  const [tray, setTray] = useState<string | null>(null)
+  const [tray, setTray] = useState(springsPlace.tray)
   const [order, setOrder] = useState<{ readonly by: SpringSorting | null; readonly down: boolean }>({
     by: null,
     down: false,
   })
+  useEffect(() => {
+    springsPlace.tray = null
+  }, [])
   const shelf = useMemo(() => shelveSprings(springs), [springs])
   const trays = useMemo(() => traysOf(springs), [springs])
   const sought = useDeferredValue(text)

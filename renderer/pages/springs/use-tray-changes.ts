@@ -1,5 +1,6 @@
 import type { StockSpring } from '../../../core/springs/stock-spring.ts'
 import { useChange } from '../../api/hooks.ts'
+import { useBookOut } from '../../api/use-book-out.ts'
 import { failureText } from '../../components/failure-text.ts'
 import { say } from '../../components/say.ts'
 import type { StoredSpring } from './spring-columns.ts'
@@ -8,7 +9,7 @@ import type { StoredSpring } from './spring-columns.ts'
 export const useTrayChanges = (done: (inHand: number | null) => void) => {
   const saving = useChange('spring.save')
   const removing = useChange('spring.remove')
-  const booking = useChange('spring.book-out')
+  const booking = useBookOut()
 
   const save = async (id: number | null, spring: StockSpring): Promise<string | null> => {
     try {

@@ -17,6 +17,20 @@ it.each([
   ['Voorraad', 'inStock', null],
   ['Prix', 'price', null],
   ['Remarks', 'note', null],
+  ['Réf. fourn.', 'supplierRef', null],
+  ['Haut. (mm)', 'heightMm', 'mm'],
+  ['Ép. 1/100', 'thicknessMm', 'hundredths-mm'],
+  ['Épaisseur (centièmes)', 'thicknessMm', 'hundredths-mm'],
+  ['Höhe in Zehntel', 'heightMm', 'tenths-mm'],
+  ['Long. mm', 'lengthMm', 'mm'],
+  ['Ø barillet', 'barrelMm', null],
+  ['Accroch.', 'end', null],
+  ['Mat.', 'material', null],
+  ['Stk.', 'inStock', null],
+  ['Prix HT', 'price', null],
+  ['Preis (CHF)', 'price', null],
+  ['prijs €', 'price', null],
+  ['Désignation', 'note', null],
 ] as const)('knows %s', (heading, kind, unit) => {
   expect(springColumnFromHeading(heading)).toEqual({ heading, kind, unit })
 })
