@@ -47,6 +47,9 @@ const readBare = (text: string, { unit, wholeIsExact }: KindReader): QuantityRea
   return { ok: true, quantity: bareQuantity(Number(comma < 0 ? text : text.replace(',', '.')), unit, halfStep) }
 }
 
+/** `1e-9`, as a program writes a very small or large number; no handbook does, and its `e` is no unit. */
+const isExponent = (text: string): boolean => /^\s*[+-]?[\d.,]+e[+-]?\d+\s*$/i.test(text)
+
 const outside = ({ value, low, high }: Quantity, [least, most]: readonly [number, number]): number | undefined =>
   [value, low, high].find((figure) => figure !== undefined && !(figure >= least && figure <= most))
 
@@ -56,7 +59,9 @@ const outside = ({ value, low, high }: Quantity, [least, most]: readonly [number
  */
 export const readQuantity = (kind: MeasuredKind, text: string, possible?: readonly [number, number]): QuantityRead => {
   const reader = readers[kind]
-  const read = readBare(text, reader) ?? reader.read(text)
+  const read: QuantityRead =
+    readBare(text, reader) ??
+    (isExponent(text) ? { ok: false, problem: { code: 'unreadable', text } } : reader.read(text))
   if (!read.ok || !possible) return read
   const value = outside(read.quantity, possible)
   if (value === undefined) return read

@@ -113,4 +113,11 @@ describe('properties of reading', () => {
       { numRuns: 3000 },
     )
   })
+
+  test('a number with an exponent cannot be read, and its e is not taken for a unit', () => {
+    for (const text of ['1e-9', '1.8e4', '1E+300', ' 5e-7 ']) {
+      expect(readQuantity('length', text)).toEqual({ ok: false, problem: { code: 'unreadable', text } })
+      expect(readQuantity('rate', text)).toEqual({ ok: false, problem: { code: 'unreadable', text } })
+    }
+  })
 })
