@@ -10,6 +10,7 @@ import { type Library, openLibrary } from '../../electron/store/library.ts'
 import { searchCalibers } from '../../electron/store/search.ts'
 import { compact, folded, wordsOf } from '../../electron/store/search-keys.ts'
 import { madeUpCalibers, seededNumbers } from '../support/made-up-calibers.ts'
+import { measureImport } from './import-springs.ts'
 import { type Figure, figure, machine, quantile, tableOf, timesOf } from './measure.ts'
 import { measureMissing } from './missing-counts.ts'
 import { measureRanking } from './rank-springs.ts'
@@ -199,6 +200,7 @@ try {
   measureProving()
   for (const line of await measureMissing()) add(line)
   for (const line of await measureRanking(tell)) add(line)
+  for (const line of await measureImport(tell)) add(line)
   for (const line of await startPage(file, tell)) add(line)
 } finally {
   rmSync(folder, { recursive: true, force: true })
