@@ -72,6 +72,23 @@ inChromium('gauge tables', ({ open }) => {
     expect((await page.pdf()).length).toBeGreaterThan(1000)
   })
 
+  test('what was typed and not saved is there again after leaving and after a reload, and can be discarded', async () => {
+    const { page } = await open()
+    await goTo(page, '#/gauges')
+    await page.getByText('No gauge table is in the library').waitFor()
+    await page.keyboard.press('a')
+    await page.keyboard.type('Harrow')
+    await page.getByLabel('Number in row 1').fill('14')
+    await page.getByLabel('Number in row 1').press('Escape')
+    await page.getByText('No gauge table is in the library').waitFor()
+    await page.reload()
+    await page.getByText('No gauge table is in the library').waitFor()
+    await page.keyboard.press('a')
+    expect(await page.getByLabel('Number in row 1').inputValue()).toBe('14')
+    await page.getByRole('button', { name: 'Discard it' }).click()
+    expect(await page.getByLabel('Number in row 1').inputValue()).toBe('')
+  })
+
   test('a printed gauge is looked up beside the spring, and its size is taken over by hand alone', async () => {
     const { page, host } = await open()
     const client = createClient(host.dispatch)

@@ -1,17 +1,16 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import type { Source } from '../../../core/exchange/library-file.ts'
 import { readGaugeRows } from '../../../core/exchange/read-gauge-rows.ts'
-import type { LengthUnit } from '../../../core/quantities/length-units.ts'
 import type { GaugeTable } from '../../../core/springs/gauge-table.ts'
 import { unitName } from '../../../core/wording/unit-name.ts'
+import { gaugeDraft } from './gauge-draft.ts'
 import { GaugeRows } from './gauge-rows.tsx'
-import { gaugeOfTyped, type TypedGauge, typedGauge } from './typed-gauge.ts'
-
-const units: readonly LengthUnit[] = ['mm', 'tenths-mm', 'hundredths-mm', 'micrometre', 'inch', 'douzieme']
+import { gaugeOfTyped, gaugeUnits, type TypedGauge, typedGauge } from './typed-gauge.ts'
 
 interface GaugeFormProps {
   /** The table to be changed; null for a new one. */
   readonly table: GaugeTable | null
+  readonly id: number | null
   readonly sources: readonly Source[]
   /** Answers why it was refused, or null. */
   readonly save: (table: GaugeTable) => Promise<string | null>
@@ -19,9 +18,10 @@ interface GaugeFormProps {
 }
 
 /** A gauge table to be entered or changed: Enter goes on from cell to cell, a pasted table fills the rows. */
-export const GaugeForm = ({ table, sources, save, leave }: GaugeFormProps) => {
+export const GaugeForm = ({ table, id, sources, save, leave }: GaugeFormProps) => {
   const form = useRef<HTMLFormElement>(null)
-  const [typed, setTyped] = useState(() => typedGauge(table))
+  const [typed, setTyped] = useState(() => gaugeDraft.read(id) ?? typedGauge(table))
+  const [restored, setRestored] = useState(() => gaugeDraft.read(id) !== null)
   const [inHand, setInHand] = useState<number | null>(null)
   const [problem, setProblem] = useState('')
   const read = useMemo(() => readGaugeRows(typed.cells, typed), [typed])
@@ -29,13 +29,17 @@ export const GaugeForm = ({ table, sources, save, leave }: GaugeFormProps) => {
 
   const set = (more: Partial<TypedGauge>) => {
     setProblem('')
-    setTyped((before) => ({ ...before, ...more }))
+    const next = { ...typed, ...more }
+    setTyped(next)
+    gaugeDraft.write(id, next)
   }
   const goTo = (selector: string) => form.current?.querySelector<HTMLElement>(selector)?.focus()
   const submit = async () => {
     const made = gaugeOfTyped(typed, table)
     if (made.ok) {
-      setProblem((await save(made.table)) ?? '')
+      const refused = await save(made.table)
+      setProblem(refused ?? '')
+      if (refused === null) gaugeDraft.clear(id)
       return
     }
     const [first] = made.problems
@@ -80,6 +84,22 @@ export const GaugeForm = ({ table, sources, save, leave }: GaugeFormProps) => {
       }}
     >
       <h2>{table === null ? 'New gauge table' : `Change ${table.name}`}</h2>
+      {restored && (
+        <p className="actions" role="status">
+          What was typed before and not saved is here again.
+          <button
+            type="button"
+            className="text-button"
+            onClick={() => {
+              gaugeDraft.clear(id)
+              setTyped(typedGauge(table))
+              setRestored(false)
+            }}
+          >
+            Discard it
+          </button>
+        </p>
+      )}
       <div className="gauge-head-fields">
         <label className="gauge-wide">
           <span>Gauge, as handbooks name it</span>
@@ -144,9 +164,9 @@ export const GaugeForm = ({ table, sources, save, leave }: GaugeFormProps) => {
           <select
             name="unit"
             value={typed.unit}
-            onChange={({ target }) => set({ unit: units.find((unit) => unit === target.value) ?? 'mm' })}
+            onChange={({ target }) => set({ unit: gaugeUnits.find((unit) => unit === target.value) ?? 'mm' })}
           >
-            {units.map((unit) => (
+            {gaugeUnits.map((unit) => (
               <option key={unit} value={unit}>
                 {unitName(unit)}
               </option>

@@ -111,7 +111,7 @@ export const GaugesPage = () => {
           {failureText(gauges.error)}
         </p>
       )}
-      {open === 'new' && <GaugeForm table={null} sources={sources} save={save(null)} leave={leave} />}
+      {open === 'new' && <GaugeForm table={null} id={null} sources={sources} save={save(null)} leave={leave} />}
       {gauges.isSuccess && tables.length === 0 && open === null && (
         <div className="notice">
           <p>
@@ -130,7 +130,7 @@ export const GaugesPage = () => {
           {tables.map(({ id, ...table }) =>
             open === id ? (
               <li key={id} className="gauge">
-                <GaugeForm table={table as GaugeTable} sources={sources} save={save(id)} leave={leave} />
+                <GaugeForm table={table as GaugeTable} id={id} sources={sources} save={save(id)} leave={leave} />
               </li>
             ) : (
               <GaugeSheet

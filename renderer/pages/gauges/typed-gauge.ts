@@ -3,15 +3,25 @@ import { type GaugeCellProblem, type GaugeCells, readGaugeRows } from '../../../
 import type { LengthUnit } from '../../../core/quantities/length-units.ts'
 import type { GaugeMeasure, GaugeTable } from '../../../core/springs/gauge-table.ts'
 
+/** The units in which a table may print its sizes. */
+export const gaugeUnits = [
+  'mm',
+  'tenths-mm',
+  'hundredths-mm',
+  'micrometre',
+  'inch',
+  'douzieme',
+] as const satisfies readonly LengthUnit[]
+
 /** A gauge table as it is typed. Its last row is always blank, to go on in. */
 export interface TypedGauge {
   readonly name: string
   readonly measures: GaugeMeasure
-  readonly place: GaugeTable['place'] | ''
+  readonly place: NonNullable<GaugeTable['place']> | ''
   readonly source: string
   readonly page: string
   /** The unit in which a bare size is taken. */
-  readonly unit: LengthUnit
+  readonly unit: (typeof gaugeUnits)[number]
   readonly cells: readonly GaugeCells[]
 }
 
@@ -76,7 +86,7 @@ export const gaugeOfTyped = (typed: TypedGauge, stored: GaugeTable | null): Gaug
       ...rest,
       name,
       measures,
-      ...(typed.place === '' || typed.place === undefined ? {} : { place: typed.place }),
+      ...(typed.place === '' ? {} : { place: typed.place }),
       ...(source === '' ? {} : { source }),
       ...(page === '' ? {} : { page }),
       rows: [...rows],
