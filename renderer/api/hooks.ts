@@ -9,6 +9,7 @@ import {
 import { type Client, createClient } from '../../core/api/client.ts'
 import type { CaliberRow, CallInput, CallName } from '../../core/api/contract.ts'
 import { writes } from '../../core/api/dispatcher.ts'
+import { allSprings } from './all-springs.ts'
 import { transport } from './transport.ts'
 
 const ask = createClient(transport)
@@ -69,8 +70,7 @@ export const useSourceUses = (key: string) =>
   useQuery({ queryKey: ['source.uses', key], queryFn: () => call('source.uses', { key }) })
 
 /** The whole tray and every list; of many thousands of springs, comparing each with what was there would cost more than it spares. */
-export const useSprings = () =>
-  useQuery({ queryKey: ['springs.all'], queryFn: () => call('springs.all', {}), structuralSharing: false })
+export const useSprings = () => useQuery({ queryKey: ['springs.all'], queryFn: allSprings, structuralSharing: false })
 
 /** The order list, oldest line first. */
 export const useOrders = () => useQuery({ queryKey: ['orders.list'], queryFn: () => call('orders.list', {}) })
