@@ -43,8 +43,9 @@ const spoilForm = async (page: Page) => {
   await page.locator('.entry-proofs [data-outcome="disagrees"]').first().waitFor()
 }
 
-/** Each place that a person can come to, from a library with the demo in it. */
-const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+type Walk = Readonly<Record<string, (page: Page) => Promise<void>>>
+
+const calibers: Walk = {
   'the list': async (page) => page.locator('#caliber-0').waitFor(),
   'what a search finds': async (page) => {
     await search(page, 'verin')
@@ -82,6 +83,22 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
       .setInputFiles({ name: 'table.csv', mimeType: 'text/csv', buffer: Buffer.from(table) })
     await page.getByRole('region', { name: 'What would be done' }).waitFor()
   },
+  'a table': (page) => openPage(page, '#/table', 'Enter a table'),
+  'a merge': (page) => openPage(page, '#/caliber/1/merge', 'Merge another caliber'),
+}
+
+const bench: Walk = {
+  'missing counts': (page) => openPage(page, '#/caliber/1/missing', 'Missing counts'),
+  'the springs': (page) => openPage(page, '#/springs', 'Springs'),
+  'gauge tables': (page) => openPage(page, '#/gauges', 'Gauge tables'),
+  'the spring of a caliber': (page) => openPage(page, '#/caliber/1/spring', 'Spring of'),
+  'the order list': (page) => openPage(page, '#/orders', 'Order list'),
+  'rate and amplitude': (page) => openPage(page, '#/rate/1', 'Rate and amplitude'),
+  'counted on the bench': (page) => openPage(page, '#/caliber/1/counted', 'Counted on the bench'),
+  'play on the bench': (page) => openPage(page, '#/play/1', 'Play on the bench'),
+}
+
+const book: Walk = {
   'the proofs': async (page) => {
     await openPage(page, '#/proofs', 'Proofs')
     await page.locator('.sheet-line').first().waitFor()
@@ -89,15 +106,6 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'the sources': (page) => openPage(page, '#/sources', 'Sources'),
   'the history': (page) => openPage(page, '#/history', 'History'),
   'the glossary': (page) => openPage(page, '#/glossary', 'Glossary'),
-  'a table': (page) => openPage(page, '#/table', 'Enter a table'),
-  'missing counts': (page) => openPage(page, '#/caliber/1/missing', 'Missing counts'),
-  'a merge': (page) => openPage(page, '#/caliber/1/merge', 'Merge another caliber'),
-  'the springs': (page) => openPage(page, '#/springs', 'Springs'),
-  'the spring of a caliber': (page) => openPage(page, '#/caliber/1/spring', 'Spring of'),
-  'the order list': (page) => openPage(page, '#/orders', 'Order list'),
-  'rate and amplitude': (page) => openPage(page, '#/rate/1', 'Rate and amplitude'),
-  'counted on the bench': (page) => openPage(page, '#/caliber/1/counted', 'Counted on the bench'),
-  'play on the bench': (page) => openPage(page, '#/play/1', 'Play on the bench'),
   'the commands': async (page) => {
     await page.locator('#caliber-0').waitFor()
     await page.keyboard.press('Control+k')
@@ -109,6 +117,31 @@ const places: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.getByRole('dialog', { name: 'Keys' }).waitFor()
   },
 }
+
+/** Each place that a person can come to, from a library with the demo in it. */
+const walks: readonly (readonly [name: string, places: Walk])[] = [
+  ['the calibers', calibers],
+  ['the bench', bench],
+  ['the rest of the book', book],
+]
+
+/** What is found at each place of a walk, each place come to afresh. */
+const lookAlong = async (
+  places: Walk,
+  page: Page,
+  look: (page: Page) => Promise<string[]>,
+): Promise<Record<string, string[]>> => {
+  const found: Record<string, string[]> = {}
+  for (const [name, come] of Object.entries(places)) {
+    await goTo(page, '#/')
+    await page.reload()
+    await come(page)
+    found[name] = await look(page)
+  }
+  return found
+}
+
+const nothing = (places: Walk) => Object.fromEntries(Object.keys(places).map((name) => [name, []]))
 
 /** How far the page reaches past its right edge, in px, and what reaches furthest. */
 const overflow = (page: Page) =>
@@ -139,40 +172,31 @@ if (!pdfToText) console.warn('Left out: what is printed is not read back, becaus
 const colourRules = ['color-contrast', 'link-in-text-block']
 
 inChromium('looks', ({ open, newFile }) => {
-  test.each(['light', 'dark'] as const)('axe finds nothing serious in the %s', { timeout: 120_000 }, async (theme) => {
+  for (const theme of ['light', 'dark'] as const) {
     const rules = theme === 'dark' ? colourRules : undefined
-    const empty = await open({ colorScheme: theme })
-    await empty.page.getByRole('heading', { name: 'This library is empty' }).waitFor()
-    const found: Record<string, string[]> = { 'an empty library': await seriousFindings(empty.page, rules) }
-    const { page } = await open({ colorScheme: theme, demo: true })
-    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe(theme === 'dark' ? 'night' : 'day')
-    for (const [name, come] of Object.entries(places)) {
-      await goTo(page, '#/')
-      await page.reload()
-      await come(page)
-      found[name] = await seriousFindings(page, rules)
-    }
-    const all = ['an empty library', ...Object.keys(places)]
-    expect(found).toEqual(Object.fromEntries(all.map((name) => [name, []])))
-  })
+    test(`axe finds nothing serious in an empty library in the ${theme}`, async () => {
+      const { page } = await open({ colorScheme: theme })
+      await page.getByRole('heading', { name: 'This library is empty' }).waitFor()
+      expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe(theme === 'dark' ? 'night' : 'day')
+      expect(await seriousFindings(page, rules)).toEqual([])
+    })
+    test.each(walks)(`axe finds nothing serious in %s in the ${theme}`, { timeout: 120_000 }, async (_, places) => {
+      const { page } = await open({ colorScheme: theme, demo: true })
+      expect(await lookAlong(places, page, (there) => seriousFindings(there, rules))).toEqual(nothing(places))
+    })
+  }
 
-  test.each([
+  for (const [size, width, text] of [
     ['320 px', 320, 1],
     ['400 px', 400, 1],
     ['1280 px', 1280, 1],
     ['1280 px at 200 % text', 1280, 2],
-  ])('nothing reaches past the page at %s', async (_, width, size) => {
-    const { page } = await open({ demo: true, viewport: { width, height: 800 } })
-    await page.evaluate((share) => localStorage.setItem('lignebook.text-size', String(share)), size)
-    const found: Record<string, string[]> = {}
-    for (const [name, come] of Object.entries(places)) {
-      await goTo(page, '#/')
-      await page.reload()
-      await come(page)
-      found[name] = await overflow(page)
-    }
-    expect(found).toEqual(Object.fromEntries(Object.keys(places).map((name) => [name, []])))
-  })
+  ] as const)
+    test.each(walks)(`nothing reaches past the page at ${size} in %s`, async (_, places) => {
+      const { page } = await open({ demo: true, viewport: { width, height: 800 } })
+      await page.evaluate((share) => localStorage.setItem('lignebook.text-size', String(share)), text)
+      expect(await lookAlong(places, page, overflow)).toEqual(nothing(places))
+    })
 
   test('with the colours of the system every outcome still has its word and its shape', async () => {
     const { page } = await open({ demo: true, forcedColors: 'active', reducedMotion: 'reduce' })
