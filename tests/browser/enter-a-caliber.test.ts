@@ -293,6 +293,26 @@ inChromium('entering a caliber', ({ open, visit, serve, serveKillable, newFile }
     expect(await shown.locator('.other-reading').textContent()).toContain('quellin-1931 p. 44')
   })
 
+  test('a choice is typed as the handbook prints it, and what is no word of the trade changes nothing', async () => {
+    const { page } = await open()
+    await newForm(page)
+    await page.keyboard.type('Brandsma')
+    await cell(page, 'designation').fill('9-3')
+    await cell(page, 'springEnd').focus()
+    await page.keyboard.type('Loch')
+    expect(await cell(page, 'springEnd').inputValue()).toBe('hole')
+    await cell(page, 'springMaterial').focus()
+    await page.keyboard.type('st')
+    expect(await cell(page, 'springMaterial').inputValue()).toBe('stainless')
+    await cell(page, 'winding').focus()
+    await page.keyboard.type('kxz')
+    expect(await cell(page, 'winding').inputValue()).toBe('')
+    await page.keyboard.press('Control+s')
+    await page.locator('article.caliber h1', { hasText: 'Brandsma 9-3' }).waitFor()
+    const shown = page.locator('.value-cell', { hasText: 'Spring end' })
+    expect(await shown.locator('.value').textContent()).toBe('hole')
+  })
+
   test('Ctrl Backspace removes a line of a list, and undo brings it back', async () => {
     const { page } = await open()
     await newForm(page)
