@@ -23,7 +23,7 @@ const printedIn = (found: GlossaryTerm['found']): string =>
     .join('; ')
 
 const Term = memo(({ term, chosen }: { term: GlossaryTerm; chosen: boolean }) => {
-  const { key, kind, label, meaning, names, traps, found } = term
+  const { key, kind, label, meaning, names, traps, choices, found } = term
   const printed = printedIn(found)
   return (
     <li id={`term-${key}`} className="term" tabIndex={-1} aria-labelledby={`term-${key}-label`} data-chosen={chosen}>
@@ -40,6 +40,22 @@ const Term = memo(({ term, chosen }: { term: GlossaryTerm; chosen: boolean }) =>
           </div>
         ))}
       </dl>
+      {choices.length > 0 && (
+        <dl className="term-choices">
+          {choices.map((choice) => (
+            <div key={choice.label}>
+              <dt>{choice.label}</dt>
+              <dd>
+                {languages.map((language) => (
+                  <span key={language} lang={language}>
+                    {choice.names[language].join(', ')}
+                  </span>
+                ))}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
       {traps.map((trap) => (
         <p key={trap} className="term-trap">
           <span aria-hidden="true">△ </span>

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { caliberFields } from '../../../core/fields/caliber-fields.ts'
 import { listFields } from '../../../core/fields/list-fields.ts'
 import { partNames } from '../../../core/fields/part-names.ts'
+import { findTerms } from '../../../core/record/find-terms.ts'
 import { glossary } from '../../../core/record/glossary.ts'
 
 test('the glossary explains every field, every list and every part once', () => {
@@ -26,4 +27,10 @@ test('a part says where its name was found in print, and a word says what mislea
   })
   expect(of('barrelTeeth')).toMatchObject({ kind: 'field', found: {}, traps: [] })
   expect(of('centreWheel')?.traps).toHaveLength(2)
+})
+
+test('a field that is chosen says what its choices are called in print, and is found by that', () => {
+  const end = glossary().find(({ key }) => key === 'springEnd')
+  expect(end?.choices.find(({ label }) => label === 'slipping bridle')?.names.de).toContain('Gleitzaum')
+  expect(findTerms(glossary(), 'bride glissante').map(({ key }) => key)).toContain('springEnd')
 })
