@@ -33,9 +33,18 @@ const fileReadingSchema = z.union([
   }),
 ])
 
+const chosenOnce = (readings: readonly unknown[]): boolean =>
+  readings.filter((reading) => entryReadingSchema.safeParse(reading).data?.chosen === true).length <= 1
+
+/** Several readings of one field, of which one at most is chosen. */
+const fileReadingsSchema = z.array(fileReadingSchema).refine(chosenOnce, 'chosen-twice')
+
 const isReading = (value: unknown): boolean => typeof value === 'string' || entryReadingSchema.safeParse(value).success
 const isReadings = (value: unknown): boolean =>
-  Array.isArray(value) && value.length > 0 && value.every((item) => typeof item !== 'string' && isReading(item))
+  Array.isArray(value) &&
+  value.length > 0 &&
+  value.every((item) => typeof item !== 'string' && isReading(item)) &&
+  chosenOnce(value)
 
 /** A field that this version does not know may hold anything: what is no reading is kept as it was written. */
 const keepUnknownFields = (fields: unknown): unknown =>
@@ -64,7 +73,7 @@ export const fileCaliberSchema = z.looseObject({
   designation: z.string(),
   fields: z.preprocess(
     keepUnknownFields,
-    z.record(z.string(), z.union([fileReadingSchema, z.array(fileReadingSchema)])).default({}),
+    z.record(z.string(), z.union([fileReadingSchema, fileReadingsSchema])).default({}),
   ),
   ...listsSchema,
   /** Findings on which the owner has the last word; absent where there are none. */

@@ -6,6 +6,7 @@ import { repeatedKey } from './repeated-key.ts'
 
 interface Issue {
   readonly code?: string | undefined
+  readonly message?: string
   readonly path: readonly PropertyKey[]
   readonly expected?: unknown
   readonly values?: readonly unknown[]
@@ -26,12 +27,12 @@ const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
     document,
   )
 
-const faultOf = ({ code, expected, values = [] }: Issue, found: unknown): FileFault => {
+const faultOf = ({ code, message, expected, values = [] }: Issue, found: unknown): FileFault => {
   if (found === undefined) return { code: 'missing' }
   if (code === 'invalid_format' || code === 'too_small') return { code: 'blank' }
   if (code === 'invalid_value') return { code: 'not-one-of', choices: values.map(String) }
-  // The only rule of the schemas that is no matter of form.
-  if (code === 'custom') return { code: 'overruled-twice' }
+  // A rule that is no matter of form names the fault it finds.
+  if (code === 'custom') return { code: message === 'chosen-twice' ? message : 'overruled-twice' }
   return { code: 'wrong-kind', expected: typeof expected === 'string' ? expected : '' }
 }
 

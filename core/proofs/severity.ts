@@ -32,7 +32,7 @@ export type Overrule = z.infer<typeof overruleSchema>
 /** The overrules of a caliber: one a proof. */
 export const overrulesSchema = z
   .array(overruleSchema)
-  .refine((overrules) => new Set(overrules.map(({ proof }) => proof)).size === overrules.length)
+  .refine((overrules) => new Set(overrules.map(({ proof }) => proof)).size === overrules.length, 'overruled-twice')
 
 /** What a finding weighs, and the overrule it has; one that was given for another outcome does not apply. */
 export interface Weight {

@@ -5,6 +5,7 @@ import { arborToThickness } from '../formulas/spring-bend.ts'
 import { stageCounts, stagesToCentre } from '../formulas/train-stages.ts'
 import type { WorkingStep } from '../proofs/proof.ts'
 import { countsWhere, fractionsOf } from '../proofs/train-working.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 import { plain } from '../quantities/plain.ts'
 import type { CaliberValues } from '../record/caliber.ts'
 import { barrelSizeKeys, coilSpace } from './barrel-sizes.ts'
@@ -33,7 +34,7 @@ export type FitLine =
   | { readonly key: FitLineKey; readonly missing: readonly CaliberFieldKey[] }
 
 /** A figure as it is carried on paper. */
-const threePlaces = (value: number): number => Math.round(value * 1000) / 1000
+const threePlaces = (value: number): number => onPaper(value, 3)
 
 const without = (values: CaliberValues, keys: readonly CaliberFieldKey[]) =>
   keys.filter((key) => values[key] === undefined)
@@ -61,25 +62,29 @@ const barrelLines = (values: CaliberValues): readonly FitLine[] => {
 
   const D = plain(coilSpace(values, inside))
   const barrel = { barrelInsideMm: D, barrelArborMm: d, springThicknessMm: e }
+  const [inner, hub, thick] = [onPaper(D), onPaper(d), onPaper(e)]
+  const squares = `${inner}² − ${hub}²`
   const ofAny: readonly FitLine[] = [
-    line('best-length', bestSpringLength(barrel), `π × (${D}² − ${d}²) ÷ (8 × ${e})`, 'mm'),
-    line('most-turns', mostTurns(barrel), `(√(2 × (${D}² + ${d}²)) − (${D} + ${d})) ÷ (2 × ${e})`),
+    line('best-length', bestSpringLength(barrel), `π × (${squares}) ÷ (8 × ${thick})`, 'mm'),
+    line('most-turns', mostTurns(barrel), `(√(2 × (${inner}² + ${hub}²)) − (${inner} + ${hub})) ÷ (2 × ${thick})`),
   ]
   const bridle: readonly FitLine[] =
-    D === inside ? [] : [line('within-bridle', D, `${inside} − 2 × ${values.bridleThicknessMm}`, 'mm')]
+    D === inside
+      ? []
+      : [line('within-bridle', D, `${onPaper(inside)} − 2 × ${onPaper(values.bridleThicknessMm ?? 0)}`, 'mm')]
   if (length === undefined)
     return [...bridle, ...missing(['coils-down', 'coils-wound', 'turns', 'fill'], barrelSizeKeys), ...ofAny]
 
   const sizes = { ...barrel, springLengthMm: length }
   const { down, wound, turns } = springCoils(sizes)
-  const [R, r] = [plain(D / 2), plain(d / 2)]
-  const strip = `${length} × ${e} ÷ π`
+  const [R, r, long] = [onPaper(D / 2), onPaper(d / 2), onPaper(length)]
+  const strip = `${long} × ${thick} ÷ π`
   return [
     ...bridle,
-    line('coils-down', down, `(${R} − √(${R}² − ${strip})) ÷ ${e}`),
-    line('coils-wound', wound, `(√(${r}² + ${strip}) − ${r}) ÷ ${e}`),
+    line('coils-down', down, `(${R} − √(${R}² − ${strip})) ÷ ${thick}`),
+    line('coils-wound', wound, `(√(${r}² + ${strip}) − ${r}) ÷ ${thick}`),
     line('turns', turns, `${threePlaces(wound)} − ${threePlaces(down)}`),
-    line('fill', springFill(sizes), `4 × ${length} × ${e} ÷ (π × (${D}² − ${d}²))`),
+    line('fill', springFill(sizes), `4 × ${long} × ${thick} ÷ (π × (${squares}))`),
     ...ofAny,
   ]
 }
@@ -147,12 +152,12 @@ export const fitWorking = (values: CaliberValues): readonly FitLine[] => {
     ...hourLines(values, turns !== undefined && 'value' in turns ? turns.value : undefined),
     plainLine(values, 'height-clearance', ['barrelDepthMm', 'springHeightMm'], (depth, height) => ({
       value: plain(depth - height),
-      formula: `${depth} − ${height}`,
+      formula: `${onPaper(depth)} − ${onPaper(height)}`,
       unit: 'mm',
     })),
     plainLine(values, 'arbor-to-thickness', ['barrelArborMm', 'springThicknessMm'], (hub, thickness) => ({
       value: arborToThickness(hub, thickness),
-      formula: `${hub} ÷ ${thickness}`,
+      formula: `${onPaper(hub)} ÷ ${onPaper(thickness)}`,
     })),
   ]
 }

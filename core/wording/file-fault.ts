@@ -9,6 +9,7 @@ export type FileFault =
   | { readonly code: 'twice' }
   | { readonly code: 'not-one-of'; readonly choices: readonly string[] }
   | { readonly code: 'overruled-twice' }
+  | { readonly code: 'chosen-twice' }
   | { readonly code: 'wrong-kind'; readonly expected: string }
 
 const kinds: Readonly<Record<string, string>> = {
@@ -42,6 +43,8 @@ export const wordFileFault = (fault: FileFault): string => {
       return `one of ${fault.choices.map((choice) => `"${choice}"`).join(', ')} is expected here`
     case 'overruled-twice':
       return 'one proof is overruled twice; leave one of the two'
+    case 'chosen-twice':
+      return 'two readings are chosen here, and only one can be; leave "chosen" at one of them'
     case 'wrong-kind':
       return `${kinds[fault.expected] ?? 'a number, a text, or a reading with "printed"'} is expected here`
   }

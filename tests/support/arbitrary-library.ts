@@ -12,12 +12,19 @@ const newKeys = fc.dictionary(newKey, json(2), { maxKeys: 2 })
 const reading = fc
   .record({ printed: word, source: word, page: word, note: word, chosen: fc.boolean() }, { requiredKeys: ['printed'] })
   .chain((known) => newKeys.map((unknown) => ({ ...unknown, ...known })))
+/** Of several readings one at most is chosen: the first that says so. */
+const readings = fc.array(fc.oneof(word, reading), { maxLength: 3 }).map((all) => {
+  const chosen = all.findIndex((one) => typeof one === 'object' && one.chosen === true)
+  return all.map((one, at) =>
+    typeof one === 'object' && at !== chosen && one.chosen ? { ...one, chosen: false } : one,
+  )
+})
 const fieldValue = fc.oneof(
   fc.double({ min: 0, max: 1e6, noNaN: true }),
   word,
   reading,
   fc.array(word, { maxLength: 3 }),
-  fc.array(fc.oneof(word, reading), { maxLength: 3 }),
+  readings,
 )
 const fieldKey = fc.constantFrom('beatRateVph', 'springThicknessMm', 'alsoKnownAs', 'winding', 'notes')
 const fields = fc

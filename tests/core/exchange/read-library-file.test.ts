@@ -87,6 +87,24 @@ test('exporting and importing again gives the same library, unknown keys include
   )
 })
 
+test('a field with two chosen readings is refused where it stands, but kept as written where only a newer version knows it', () => {
+  const both = [
+    { printed: '480', source: 'hb1', chosen: true },
+    { printed: '500', source: 'hb2', chosen: true },
+  ]
+  const textOf = (fields: unknown) =>
+    JSON.stringify({ lignebook: 1, calibers: [{ maker: 'Verrin', designation: '17-220', fields }] })
+  expect(refusal(textOf({ springLengthMm: both }))?.details).toEqual({
+    file: 'book.json',
+    where: 'calibers[0].fields.springLengthMm',
+    what: 'two readings are chosen here, and only one can be; leave "chosen" at one of them',
+  })
+  expect(readLibraryFile(textOf({ springTemper: both }), 'book.json').calibers[0]?.fields.springTemper).toEqual({
+    printed: JSON.stringify(both),
+    asWritten: both,
+  })
+})
+
 test('an overrule without a reason, of another kind, or of one proof twice is refused where it stands', () => {
   const overrule = { proof: 'jewels-add-up', severity: 'accepted', reason: 'Caps added.', of: 'disagrees' }
   const refusalOf = (...overrules: unknown[]) => {
