@@ -6,6 +6,7 @@ import { wordSearchReason } from '../../../core/wording/search-reason.ts'
 import { rowsPerPage, useCaliberRows, useSearch } from '../../api/hooks.ts'
 import { useCommands } from '../../components/commands.ts'
 import { failureText } from '../../components/failure-text.ts'
+import { onceADrawing, rootPx } from '../../components/once-a-drawing.ts'
 import { CaliberOption } from './caliber-option.tsx'
 import { EmptyLibrary } from './empty-library.tsx'
 import { listPlace } from './list-place.ts'
@@ -16,9 +17,8 @@ type Row = CaliberRow & { readonly why?: SearchReason }
 const rowRem = { listed: 2.6, hit: 3.8, narrow: 1.4 }
 /** The width at which the style sheet goes over to narrow rows. */
 const narrowRem = 40
-const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
 
-const isNarrow = () => (document.getElementById('page')?.clientWidth ?? 0) <= narrowRem * rootPx()
+const isNarrow = onceADrawing(() => (document.getElementById('page')?.clientWidth ?? 0) <= narrowRem * rootPx())
 
 const pagesOf = (first: number, last: number) => {
   const from = Math.floor(first / rowsPerPage)

@@ -1,6 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
 import { type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { ProofLine } from '../../../core/api/contract.ts'
+import { rootPx } from '../../components/once-a-drawing.ts'
 import { usePrinting } from '../../components/use-printing.ts'
 import { walkLines } from '../../components/walk-lines.ts'
 import { GroupHead } from './group-head.tsx'
@@ -19,7 +20,6 @@ const rowsOf = (groups: readonly SheetGroup[]): readonly Row[] =>
 
 /** Rows that are put on paper: more would be a book. */
 const mostOnPaper = 2000
-const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
 
 interface SheetListProps {
   readonly groups: readonly SheetGroup[]

@@ -9,6 +9,7 @@ import { figure } from '../../../core/wording/figure.ts'
 import { useSprings } from '../../api/hooks.ts'
 import { useBookOut } from '../../api/use-book-out.ts'
 import { failureText } from '../../components/failure-text.ts'
+import { rootPx } from '../../components/once-a-drawing.ts'
 import { say } from '../../components/say.ts'
 import { walkLines } from '../../components/walk-lines.ts'
 import { TrayLine, VerdictMark } from './tray-line.tsx'
@@ -16,7 +17,6 @@ import './tray-ranking.css'
 
 /** Lines that are described at once; the rest is weighed and counted. */
 const linesAtOnce = 500
-const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
 
 interface TrayRankingProps {
   readonly values: CaliberValues

@@ -1,10 +1,9 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
 import { type KeyboardEvent, useEffect, useLayoutEffect, useRef, useState } from 'react'
 import type { SpringSorting } from '../../../core/springs/find-springs.ts'
+import { rootPx } from '../../components/once-a-drawing.ts'
 import { walkLines } from '../../components/walk-lines.ts'
 import { type StoredSpring, springColumns, springText } from './spring-columns.ts'
-
-const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
 
 interface SpringListProps {
   readonly springs: readonly StoredSpring[]

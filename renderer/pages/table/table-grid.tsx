@@ -4,6 +4,7 @@ import type { TableRow } from '../../../core/exchange/pasted-table.ts'
 import type { TableColumn } from '../../../core/exchange/table-column.ts'
 import { wordRowFault } from '../../../core/wording/table-problem.ts'
 import { keysOf } from '../../components/commands.ts'
+import { rootPx } from '../../components/once-a-drawing.ts'
 import { cellSentence } from './cell-text.ts'
 import { placeByKey } from './grid-keys.ts'
 import { TableHeads } from './table-heads.tsx'
@@ -11,7 +12,6 @@ import { idOfPlace, TableLine } from './table-line.tsx'
 import type { Place, Row, TableAction } from './table-state.ts'
 
 const rowRem = 2.9
-const rootPx = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
 
 const widthOf = ({ field }: TableColumn): string =>
   field === 'designation' || field === 'maker' || field === 'notes' || field === 'alsoKnownAs' ? '11rem' : '9.4rem'
