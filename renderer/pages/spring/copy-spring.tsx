@@ -18,7 +18,7 @@ export const CopySpring = ({ values, name }: { values: CaliberValues; name: stri
       <output className="copied-text">{text}</output>
       <p className="copy-choices">
         <label>
-          Order{' '}
+          Order of figures{' '}
           <select
             value={writing.order}
             onChange={(event) => {
