@@ -1,5 +1,6 @@
 import { rateForms } from '../formulas/rate-forms.ts'
 import type { WorkingStep } from '../proofs/proof.ts'
+import { onPaper } from '../quantities/on-paper.ts'
 
 /** A form of a beat rate with its name and the sum that gives it. */
 export interface RateLine {
@@ -7,14 +8,12 @@ export interface RateLine {
   readonly working: WorkingStep
 }
 
-const short = (value: number): number => Number(value.toFixed(4))
-
 /** The forms of a beat rate, each with its working. */
 export const rateWorking = (beatRateVph: number): readonly RateLine[] => {
   const { hertz, beatsPerSecond, beatsPerMinute, vibrationMs, oscillationMs } = rateForms(beatRateVph)
   const line = (form: RateLine['form'], formula: string, value: number, unit: string): RateLine => ({
     form,
-    working: { formula, where: { beatRateVph }, gives: `${short(value)} ${unit}` },
+    working: { formula, where: { beatRateVph }, gives: `${onPaper(value)} ${unit}` },
   })
   return [
     line('hertz', `${beatRateVph} ÷ 7200`, hertz, 'Hz'),

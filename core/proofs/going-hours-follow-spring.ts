@@ -10,8 +10,6 @@ import { exactValue } from './exact-value.ts'
 import type { WorkingStep } from './proof.ts'
 import { countsWhere, fractionsOf } from './train-working.ts'
 
-const threePlaces = (value: number): number => onPaper(value, 3)
-
 const stopWorkHours = 0.5
 const stopWorkBorneShare = 0.05
 /** Shares of the stated hours by which the development may fall short or run over: first agreed to, then borne. */
@@ -105,7 +103,7 @@ export const goingHoursFollowSpring = defineProof({
         const working: WorkingStep[] = []
         if (coils !== undefined) {
           const { wound, down } = coils
-          const formula = `${threePlaces(wound)} coils wound − ${threePlaces(down)} let down`
+          const formula = `${onPaper(wound, 3)} coils wound − ${onPaper(down, 3)} let down`
           working.push({ formula, where: { ...where, wound, down }, gives: coils.turns })
         }
         const slow = exactCentre === undefined ? '' : ` × ${exactCentre.toFraction(true)}`
@@ -116,7 +114,7 @@ export const goingHoursFollowSpring = defineProof({
             gives: hours,
           },
           {
-            formula: `${threePlaces(turns)} × ${threePlaces(hours)}`,
+            formula: `${onPaper(turns, 3)} × ${onPaper(hours, 3)}`,
             where: { turns, hoursPerTurn: hours },
             gives: found,
           },

@@ -11,8 +11,6 @@ import { pairsOfUnits, type SizeKey, type SizePair, sizeKeys, sizeReading } from
 
 const baguetteLeast = 2.5
 const baguetteUsual = 3
-const threePlaces = (value: number): number => onPaper(value, 3)
-
 type Outcome = 'agrees' | 'doubtful' | 'disagrees'
 type Reason =
   | 'size-agrees'
@@ -66,7 +64,7 @@ const stepsOf = ({ key, otherKey, first, second }: SizePair): readonly WorkingSt
   ...conversion(key, first),
   ...conversion(otherKey, second),
   {
-    formula: `${threePlaces(second.value)} − ${threePlaces(first.value)}`,
+    formula: `${onPaper(second.value, 3)} − ${onPaper(first.value, 3)}`,
     where: { field: key, other: otherKey, first: first.printed, second: second.printed },
     gives: plain(second.value - first.value),
   },

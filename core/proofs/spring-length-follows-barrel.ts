@@ -6,8 +6,6 @@ import { bestFill, fillAllowance, fillVerdict } from '../springs/fill-verdict.ts
 import { defineProof } from './define-proof.ts'
 import type { WorkingStep } from './proof.ts'
 
-const threePlaces = (value: number): number => onPaper(value, 3)
-
 /** The spring is about as long as gives the most turns in its barrel. */
 export const springLengthFollowsBarrel = defineProof({
   id: 'spring-length-follows-barrel',
@@ -62,14 +60,14 @@ export const springLengthFollowsBarrel = defineProof({
             gives: best,
           },
           {
-            formula: `${threePlaces(best)} − ${onPaper(springLengthMm)}`,
+            formula: `${onPaper(best, 3)} − ${onPaper(springLengthMm)}`,
             where: { springLengthMm },
             gives: difference,
           },
         ]
         if (turns !== null)
           working.push({
-            formula: `${threePlaces(most)} − ${threePlaces(turns)}`,
+            formula: `${onPaper(most, 3)} − ${onPaper(turns, 3)}`,
             where: { mostTurns: most, turns },
             gives: lostTurns,
           })

@@ -33,9 +33,6 @@ export type FitLine =
   | { readonly key: FitLineKey; readonly value: number; readonly working: WorkingStep }
   | { readonly key: FitLineKey; readonly missing: readonly CaliberFieldKey[] }
 
-/** A figure as it is carried on paper. */
-const threePlaces = (value: number): number => onPaper(value, 3)
-
 const without = (values: CaliberValues, keys: readonly CaliberFieldKey[]) =>
   keys.filter((key) => values[key] === undefined)
 
@@ -83,7 +80,7 @@ const barrelLines = (values: CaliberValues): readonly FitLine[] => {
     ...bridle,
     line('coils-down', down, `(${R} − √(${R}² − ${strip})) ÷ ${thick}`),
     line('coils-wound', wound, `(√(${r}² + ${strip}) − ${r}) ÷ ${thick}`),
-    line('turns', turns, `${threePlaces(wound)} − ${threePlaces(down)}`),
+    line('turns', turns, `${onPaper(wound, 3)} − ${onPaper(down, 3)}`),
     line('fill', springFill(sizes), `4 × ${long} × ${thick} ÷ (π × (${squares}))`),
     ...ofAny,
   ]
@@ -116,7 +113,7 @@ const hourLines = (values: CaliberValues, turns: number | undefined): readonly F
   if (used === undefined) return [perTurn, { key: 'hours', missing: without(values, barrelSizeKeys) }]
   const going = plain(goingHours(used, hours))
   const working = {
-    formula: `${threePlaces(used)} × ${threePlaces(hours)}`,
+    formula: `${onPaper(used, 3)} × ${onPaper(hours, 3)}`,
     where: { turns: used, hoursPerTurn: hours },
     gives: going,
     unit: 'h',

@@ -1,3 +1,4 @@
+import { onPaper } from '../quantities/on-paper.ts'
 import type { MeasuredStrip, StripUncertainty } from './compare-strip.ts'
 
 /** An observation of the bench, as the library file holds those of a movement. */
@@ -22,7 +23,7 @@ const observed = (
   uncertaintyMm: number,
   instrument: string,
 ): readonly Observed[] =>
-  mm === undefined ? [] : [{ field, measured: String(Number(mm.toFixed(4))), uncertaintyMm, instrument }]
+  mm === undefined ? [] : [{ field, measured: String(onPaper(mm)), uncertaintyMm, instrument }]
 
 /**
  * What was measured of a strip as observations of the bench; what was not measured is left out.
