@@ -106,6 +106,20 @@ inChromium('from an empty library to the spring on the bench', ({ open, visit })
     await page.locator('#cell-thirdWheel:focus').waitFor()
   })
 
+  test('who begins to type before the list has been read goes on typing', async () => {
+    const { page } = await open({ demo: true })
+    await page.route('**/api/calibers.page', async (route) => {
+      await new Promise((done) => setTimeout(done, 400))
+      await route.continue()
+    })
+    await page.reload()
+    await page.locator('#main h1').waitFor()
+    await page.keyboard.press('/')
+    await page.keyboard.type('17-220', { delay: 100 })
+    expect(await page.getByRole('combobox').inputValue()).toBe('17-220')
+    await page.locator('[aria-selected="true"]', { hasText: '17-220' }).waitFor()
+  })
+
   test('Escape goes back to the list with the search as it was left', async () => {
     const { page } = await open({ demo: true })
     const field = page.getByRole('combobox')

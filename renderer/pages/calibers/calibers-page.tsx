@@ -72,7 +72,8 @@ export const CalibersPage = () => {
   useEffect(() => {
     if (!ready) return
     if (listPlace.find) input.current?.select()
-    else list.current?.focus({ preventScroll: true })
+    // Who has begun to type while the list was read goes on typing.
+    else if (document.activeElement !== input.current) list.current?.focus({ preventScroll: true })
     listPlace.find = false
     if (listPlace.at > 0) virtual.scrollToIndex(listPlace.at)
   }, [ready])
